@@ -4,6 +4,32 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+
+import stillturning.files.StudyReader;
+import stillturning.model.Candidate;
+import stillturning.model.LoadNeed;
+import stillturning.model.Procedure;
+import stillturning.model.Reach;
+import stillturning.model.Study;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
+import stillturning.parts.Lever;
+import stillturning.reliability.combined.CombinedFailures;
+import stillturning.reliability.combined.Event;
+import stillturning.report.Spoken;
+import stillturning.story.AdverseEffect;
+import stillturning.story.Moment;
+import stillturning.story.MoveOrders;
+import stillturning.story.Pilot;
+import stillturning.story.Rehearsal;
+import stillturning.story.Rehearsal.Pace;
+import stillturning.story.Story;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
+import stillturning.story.UntoldStory;
+import stillturning.story.timeline.Timeline;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,30 +45,6 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
-import stillturning.files.StudyReader;
-import stillturning.model.Candidate;
-import stillturning.model.LoadNeed;
-import stillturning.model.Procedure;
-import stillturning.model.Reach;
-import stillturning.model.Study;
-import stillturning.model.failure.Failure;
-import stillturning.model.failure.FailureCatalogue;
-import stillturning.parts.Lever;
-import stillturning.reliability.combined.CombinedFailures;
-import stillturning.reliability.combined.Event;
-import stillturning.report.Spoken;
-import stillturning.story.Harm;
-import stillturning.story.Moment;
-import stillturning.story.MoveOrders;
-import stillturning.story.Pilot;
-import stillturning.story.Rehearsal;
-import stillturning.story.Rehearsal.Pace;
-import stillturning.story.Story;
-import stillturning.story.StoryEvent;
-import stillturning.story.StoryEvent.Kind;
-import stillturning.story.UntoldStory;
-import stillturning.story.timeline.Timeline;
 
 /**
  * Every set of moves that the program prints for the demo is taken as it is printed and played move
@@ -193,10 +195,11 @@ class PrintedMovesTest {
                 Map<String, String> moves = event.failure().levers();
                 inReach(candidate, moves, reach -> reach == Reach.SEAT);
                 for (Pilot pilot : List.of(Pilot.PLANNED, Pilot.LATE)) {
-                    Set<Kind> harm = harm(timeline.tell(event.failure(), pilot), Harm.COCKPIT);
+                    Set<Kind> harm =
+                            harm(timeline.tell(event.failure(), pilot), AdverseEffect.COCKPIT);
                     for (Map<String, String> order : MoveOrders.all(moves)) {
                         Failure other = Failure.drill(event.name(), order);
-                        Set<Kind> then = harm(timeline.tell(other, pilot), Harm.COCKPIT);
+                        Set<Kind> then = harm(timeline.tell(other, pilot), AdverseEffect.COCKPIT);
                         assertTrue(
                                 then.containsAll(harm) || !harm.containsAll(then),
                                 () -> candidate.id() + ", " + event.name() + ": " + harm);
@@ -211,7 +214,7 @@ class PrintedMovesTest {
 
     private static Set<Kind> harm(Story story, String who) {
         Set<Kind> kinds = EnumSet.noneOf(Kind.class);
-        Harm.of(story, who).forEach(event -> kinds.add(event.kind()));
+        AdverseEffect.of(story, who).forEach(event -> kinds.add(event.kind()));
         return kinds;
     }
 
@@ -246,7 +249,7 @@ class PrintedMovesTest {
                     story.of(Kind.PILOT).stream().anyMatch(e -> e.part().equals(procedure.name()));
             played += called ? 1 : 0;
             List<StoryEvent> harm =
-                    Harm.of(story, procedure.name()).stream()
+                    AdverseEffect.of(story, procedure.name()).stream()
                             .filter(event -> NEVER.contains(event.kind()))
                             .toList();
             if (!harm.isEmpty()) {

@@ -2,6 +2,24 @@ package stillturning.assess;
 
 import static java.util.Objects.requireNonNull;
 
+import stillturning.assess.GuessVariation.Doubts;
+import stillturning.assess.Guesses.Change;
+import stillturning.assess.Guesses.Choice;
+import stillturning.assess.Guesses.Untried;
+import stillturning.assess.Guesses.Weighty;
+import stillturning.assess.Retelling.Retold;
+import stillturning.assess.findout.FindingOut;
+import stillturning.assess.findout.GroupScreen;
+import stillturning.assess.findout.Look;
+import stillturning.assess.findout.OpenInterval;
+import stillturning.assess.findout.Suspects;
+import stillturning.assess.findout.Worth;
+import stillturning.assess.ranges.QuasiRandomPoints;
+import stillturning.assess.ranking.Acceptability;
+import stillturning.assess.ranking.Standing;
+import stillturning.model.CriterionName;
+import stillturning.model.Study;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -16,23 +34,6 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import stillturning.assess.GuessVariation.Doubts;
-import stillturning.assess.Guesses.Change;
-import stillturning.assess.Guesses.Choice;
-import stillturning.assess.Guesses.Untried;
-import stillturning.assess.Guesses.Weighty;
-import stillturning.assess.Retelling.Retold;
-import stillturning.assess.findout.FindingOut;
-import stillturning.assess.findout.GroupScreen;
-import stillturning.assess.findout.Look;
-import stillturning.assess.findout.Reach;
-import stillturning.assess.findout.Suspects;
-import stillturning.assess.findout.Worth;
-import stillturning.assess.ranges.QuasiRandomPoints;
-import stillturning.assess.ranking.Acceptability;
-import stillturning.assess.ranking.Standing;
-import stillturning.model.CriterionName;
-import stillturning.model.Study;
 
 /** Tries one guess after another along its range, and compares with the basis. */
 final class GuessTrials {
@@ -139,7 +140,7 @@ final class GuessTrials {
     }
 
     private Tried tried(GuessVariation doubt, Suspects again, Consumer<String> progress) {
-        Reach reach = doubt.reach().orElseThrow();
+        OpenInterval reach = doubt.reach().orElseThrow();
         Optional<Retold> low = varied(doubt, reach.low(), again.low());
         progress.accept(doubt.guess().name());
         Optional<Retold> high = varied(doubt, reach.high(), again.high());
@@ -283,7 +284,7 @@ final class GuessTrials {
         List<Untried> untried = new ArrayList<>();
         for (Tried one : tried) {
             Guess guess = one.doubt.guess();
-            Reach reach = one.doubt.reach().orElseThrow();
+            OpenInterval reach = one.doubt.reach().orElseThrow();
             if (one.less.isEmpty() && reach.low() < reach.likely()) {
                 untried.add(new Untried(guess, Optional.of(reach.wordsAt(0))));
             }

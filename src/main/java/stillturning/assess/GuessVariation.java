@@ -1,5 +1,9 @@
 package stillturning.assess;
 
+import stillturning.assess.findout.GroupScreen;
+import stillturning.assess.findout.OpenInterval;
+import stillturning.model.Study;
+
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,9 +12,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.function.Supplier;
-import stillturning.assess.findout.GroupScreen;
-import stillturning.assess.findout.Reach;
-import stillturning.model.Study;
 
 /**
  * A guess, and the study as it would be if it were wrong.
@@ -21,7 +22,7 @@ import stillturning.model.Study;
  */
 public record GuessVariation(
         Guess guess,
-        Optional<Reach> reach,
+        Optional<OpenInterval> reach,
         Changed times,
         Map<String, Supplier<Optional<Study>>> others) {
 
@@ -94,7 +95,7 @@ public record GuessVariation(
     public GuessVariation(Guess guess, DoubleFunction<Optional<Study>> times) {
         this(
                 guess,
-                Optional.of(new Reach(1 - SHARE, 1, 1 + SHARE, factor -> factor + " times")),
+                Optional.of(new OpenInterval(1 - SHARE, 1, 1 + SHARE, factor -> factor + " times")),
                 (factor, candidates) -> times.apply(factor),
                 Map.of());
     }

@@ -1,11 +1,12 @@
 package stillturning.assess;
 
+import stillturning.assess.findout.OpenInterval;
+import stillturning.assess.findout.Worth;
+import stillturning.assess.ranking.Acceptability;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import stillturning.assess.findout.Reach;
-import stillturning.assess.findout.Worth;
-import stillturning.assess.ranking.Acceptability;
 
 /**
  * Which guesses matter: each was tried at both ends of its range, all else as it is, and along it
@@ -39,7 +40,11 @@ public record Guesses(
      * @param worth what finding it out would bring
      */
     public record Weighty(
-            Guess guess, List<Change> ifLess, List<Change> ifMore, Reach reach, Worth worth) {
+            Guess guess,
+            List<Change> ifLess,
+            List<Change> ifMore,
+            OpenInterval reach,
+            Worth worth) {
         public Weighty {
             ifLess = List.copyOf(ifLess);
             ifMore = List.copyOf(ifMore);

@@ -1,5 +1,19 @@
 package stillturning.assess;
 
+import stillturning.assess.verdict.Verdict;
+import stillturning.model.Candidate;
+import stillturning.model.Procedure;
+import stillturning.model.Study;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
+import stillturning.story.AdverseEffect;
+import stillturning.story.MoveOrders;
+import stillturning.story.Pilot;
+import stillturning.story.Story;
+import stillturning.story.StoryEvent;
+import stillturning.story.UntoldStory;
+import stillturning.story.timeline.Timeline;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -7,19 +21,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import stillturning.assess.verdict.Verdict;
-import stillturning.model.Candidate;
-import stillturning.model.Procedure;
-import stillturning.model.Study;
-import stillturning.model.failure.Failure;
-import stillturning.model.failure.FailureCatalogue;
-import stillturning.story.Harm;
-import stillturning.story.MoveOrders;
-import stillturning.story.Pilot;
-import stillturning.story.Story;
-import stillturning.story.StoryEvent;
-import stillturning.story.UntoldStory;
-import stillturning.story.timeline.Timeline;
 
 /**
  * Plays the moves of a candidate's drill, and of its procedures after every failure that calls for
@@ -83,7 +84,11 @@ final class MoveAudit {
                     order ->
                             timeline.tell(Failure.drill(FailureCatalogue.MASTER_OFF, order), hands);
             Written written =
-                    new Written(FailureCatalogue.MASTER_OFF, moves, Optional.empty(), Harm.COCKPIT);
+                    new Written(
+                            FailureCatalogue.MASTER_OFF,
+                            moves,
+                            Optional.empty(),
+                            AdverseEffect.COCKPIT);
             return moves.size() < 2 ? Optional.empty() : audit(written, play.in(moves), play);
         } catch (UntoldStory e) {
             return Optional.empty();
@@ -154,7 +159,7 @@ final class MoveAudit {
     /** Nothing is said of what cannot be computed. */
     private static Optional<HarmfulMoves> audit(Written written, Story story, Play play) {
         try {
-            return played(written, Harm.of(story, written.who), play);
+            return played(written, AdverseEffect.of(story, written.who), play);
         } catch (UntoldStory e) {
             return Optional.empty();
         }
@@ -169,7 +174,7 @@ final class MoveAudit {
         Map<String, String> best = of.moves;
         Set<Sort> least = worst;
         for (Map<String, String> order : MoveOrders.others(of.moves)) {
-            Set<Sort> now = sorts(Harm.of(play.in(order), of.who));
+            Set<Sort> now = sorts(AdverseEffect.of(play.in(order), of.who));
             if (now.size() < least.size() && worst.containsAll(now)) {
                 least = now;
                 best = order;

@@ -2,19 +2,15 @@ package stillturning.assess;
 
 import static java.util.Objects.requireNonNull;
 
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 import stillturning.assess.ranking.Acceptability;
 import stillturning.assess.ranking.Alternative;
 import stillturning.assess.ranking.Criterion;
 import stillturning.assess.ranking.GateVerdict;
-import stillturning.assess.ranking.Importance;
 import stillturning.assess.ranking.Ranking;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Scale;
 import stillturning.assess.ranking.Standing;
+import stillturning.assess.ranking.WeightOrder;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Burdens;
@@ -24,6 +20,11 @@ import stillturning.model.Study.Weight;
 import stillturning.model.goal.ComplexityWeights;
 import stillturning.model.goal.UsualScales;
 import stillturning.model.goal.ValueScale;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 
 /** A study's candidates in the numbers that ranking knows. */
 final class StudyRanking {
@@ -60,12 +61,12 @@ final class StudyRanking {
     }
 
     /** What is known of the order of the criteria that count. */
-    private static List<Importance> known(Study study) {
+    private static List<WeightOrder> known(Study study) {
         List<CriterionName> counted =
                 study.goals().weights().stream().map(Weight::criterion).toList();
         return study.goals().preferences().importances().stream()
                 .filter(i -> counted.contains(i.heavier()) && counted.contains(i.lighter()))
-                .map(i -> new Importance(i.heavier().words(), i.lighter().words()))
+                .map(i -> new WeightOrder(i.heavier().words(), i.lighter().words()))
                 .toList();
     }
 

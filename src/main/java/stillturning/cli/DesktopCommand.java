@@ -1,16 +1,18 @@
 package stillturning.cli;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import stillturning.cli.study.StudyFolder;
+
+import stillturning.cli.study.NamedFolder;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.ExitCode;
 import stillturning.cli.terminal.Refusal;
 import stillturning.desktop.view.window.Desktop;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 
 /** Opens the window. */
 @Command(
@@ -35,7 +37,7 @@ final class DesktopCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<Path> studies = study.map(s -> StudyFolder.existing(s, context)).stream().toList();
+        List<Path> studies = study.map(s -> NamedFolder.existing(s, context)).stream().toList();
         // only a program with a window may show a printer's dialog
         System.setProperty("java.awt.headless", "false");
         try {

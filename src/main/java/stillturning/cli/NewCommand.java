@@ -1,15 +1,11 @@
 package stillturning.cli;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+
+import stillturning.cli.study.NamedFolder;
 import stillturning.cli.study.StudyArgument;
-import stillturning.cli.study.StudyFolder;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.ExitCode;
 import stillturning.cli.terminal.Output;
@@ -24,15 +20,20 @@ import stillturning.files.Starter.Structure;
 import stillturning.report.json.JsonDocument;
 import stillturning.yaml.Problem;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+
 /** Makes a new study from a few answers. */
 @Command(
         name = "new",
         description =
                 "Make a new study with four candidates to start from, two of them alike but for"
-                        + " breakers or electronic switching. At a terminal it asks what it needs to"
-                        + " know; with any option it does not ask, and takes the"
-                        + " first choice for what is not given. It never writes into a folder that"
-                        + " has something in it.",
+                    + " breakers or electronic switching. At a terminal it asks what it needs to"
+                    + " know; with any option it does not ask, and takes the first choice for what"
+                    + " is not given. It never writes into a folder that has something in it.",
         footer = {
             "  stillturning new robin",
             "  stillturning new robin --batteries 1 --protection solid-state"
@@ -78,8 +79,8 @@ final class NewCommand implements Callable<Integer> {
             names = "--structure",
             paramLabel = "metal|none",
             description =
-                    "Whether a metal structure leads current; none in wood or composite, where every"
-                            + " return is a wire.")
+                    "Whether a metal structure leads current; none in wood or composite, where"
+                            + " every return is a wire.")
     private Optional<String> structure = Optional.empty();
 
     NewCommand(CommandContext context) {
@@ -88,7 +89,7 @@ final class NewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path folder = StudyFolder.fresh(asked.study(), context);
+        Path folder = NamedFolder.fresh(asked.study(), context);
         Answers answers = answers(title(folder));
         List<Problem> problems = Starter.write(folder, answers);
         if (!problems.isEmpty()) {

@@ -1,17 +1,9 @@
 package stillturning.dossier;
 
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Supplier;
 import stillturning.assess.Guess;
 import stillturning.assess.GuessVariation;
 import stillturning.assess.GuessVariation.Doubts;
-import stillturning.assess.findout.Reach;
+import stillturning.assess.findout.OpenInterval;
 import stillturning.files.PartCatalogue;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
@@ -23,6 +15,15 @@ import stillturning.files.value.Variation.Place;
 import stillturning.model.Study;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.notation.Origin;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
 
 /** Which guesses of a study can be tried with another value. */
 public final class Guessing {
@@ -99,8 +100,8 @@ public final class Guessing {
                 Map.of());
     }
 
-    private static Reach reach(Range range) {
-        return new Reach(
+    private static OpenInterval reach(Range range) {
+        return new OpenInterval(
                 range.low(),
                 range.likely(),
                 range.high(),

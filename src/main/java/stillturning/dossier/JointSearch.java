@@ -1,11 +1,5 @@
 package stillturning.dossier;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.Consumer;
 import stillturning.assess.Assess;
 import stillturning.dossier.JointWork.Untold;
 import stillturning.model.Candidate;
@@ -18,13 +12,20 @@ import stillturning.reliability.combined.CombinedResult;
 import stillturning.reliability.combined.Event;
 import stillturning.reliability.cutset.SearchBlock;
 import stillturning.reliability.cutset.Searched;
-import stillturning.reliability.cutset.Watch;
+import stillturning.reliability.cutset.SetSearchWatch;
 import stillturning.reliability.likelihood.Likelihood;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.RunUp;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.CombinedFindings.PairToKnow;
 import stillturning.story.UntoldStory;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Asks every candidate of a study what its failures do together. */
 public final class JointSearch {
@@ -68,7 +69,7 @@ public final class JointSearch {
         List<Untold> untold = new ArrayList<>();
         for (Map.Entry<Candidate, List<Event>> own : events.entrySet()) {
             Candidate candidate = own.getKey();
-            Watch watch = watch(candidate, own.getValue(), kept, progress);
+            SetSearchWatch watch = watch(candidate, own.getValue(), kept, progress);
             try {
                 found.add(
                         finished(
@@ -108,12 +109,12 @@ public final class JointSearch {
                 Assess.one(study, joint.candidate(), other));
     }
 
-    private static Watch watch(
+    private static SetSearchWatch watch(
             Candidate candidate, List<Event> events, Kept kept, Consumer<String> progress) {
         // numbers mean the same only while the events are called the same
         int names = events.stream().map(Event::name).toList().hashCode();
         String key = candidate.id() + " " + Integer.toHexString(names);
-        return new Watch() {
+        return new SetSearchWatch() {
             @Override
             public Optional<Searched> known(SearchBlock block) {
                 Optional<Searched> known = kept.known(key, events.size(), block);

@@ -1,16 +1,13 @@
 package stillturning.files;
 
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import stillturning.files.candidate.CandidateReader;
 import stillturning.files.candidate.ChancesReader;
 import stillturning.files.candidate.CheckedStudy;
 import stillturning.files.candidate.Expanded;
 import stillturning.files.entry.CandidateEntry;
+import stillturning.files.finding.FileRemark;
 import stillturning.files.finding.PartPlace;
 import stillturning.files.finding.ProblemCollector;
-import stillturning.files.finding.Remark;
 import stillturning.files.value.Assumption;
 import stillturning.files.value.Range;
 import stillturning.files.value.ValueLog;
@@ -20,6 +17,10 @@ import stillturning.model.Chances.Odds;
 import stillturning.model.Installation.Fit;
 import stillturning.yaml.BindResult;
 import stillturning.yaml.Problem;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * Everything that came of reading one candidate's file.
@@ -40,7 +41,7 @@ record ReadCandidate(
     /** What is to be said about a file, and what its values are. */
     record Told(
             List<Problem> problems,
-            List<Remark> remarks,
+            List<FileRemark> remarks,
             List<Assumption> assumptions,
             List<Range> ranges) {
 

@@ -1,20 +1,21 @@
 package stillturning.files;
 
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import stillturning.files.candidate.Expanded;
+import stillturning.files.finding.FileRemark;
 import stillturning.files.finding.PartPlace;
-import stillturning.files.finding.Remark;
 import stillturning.files.value.Assumption;
 import stillturning.files.value.Range;
 import stillturning.model.Chances;
 import stillturning.model.Installation;
 import stillturning.model.Study;
 import stillturning.yaml.Problem;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * What came of reading a study's folder.
@@ -32,7 +33,7 @@ import stillturning.yaml.Problem;
 public record ReadStudy(
         Optional<Study> study,
         List<Problem> problems,
-        List<Remark> remarks,
+        List<FileRemark> remarks,
         List<Assumption> assumptions,
         List<Range> ranges,
         Map<String, List<Expanded>> expanded,

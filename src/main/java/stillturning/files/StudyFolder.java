@@ -1,5 +1,10 @@
 package stillturning.files;
 
+import stillturning.files.entry.Names;
+import stillturning.files.finding.FileRemark;
+import stillturning.yaml.Problem;
+import stillturning.yaml.YamlDocument;
+
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
@@ -13,10 +18,6 @@ import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
-import stillturning.files.entry.Names;
-import stillturning.files.finding.Remark;
-import stillturning.yaml.Problem;
-import stillturning.yaml.YamlDocument;
 
 /** The files of a study's folder. */
 final class StudyFolder {
@@ -36,7 +37,7 @@ final class StudyFolder {
     private final Path folder;
     private final List<File> files = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();
-    private final List<Remark> remarks = new ArrayList<>();
+    private final List<FileRemark> remarks = new ArrayList<>();
 
     private StudyFolder(Path folder) {
         this.folder = folder;
@@ -98,7 +99,7 @@ final class StudyFolder {
         return problems;
     }
 
-    List<Remark> remarks() {
+    List<FileRemark> remarks() {
         return remarks;
     }
 
@@ -148,7 +149,7 @@ final class StudyFolder {
                     paths.add(path);
                 } else if (name.endsWith(".yml")) {
                     String words = "this file is not read; call it " + name.replace(".yml", ENDING);
-                    remarks.add(new Remark(path, 1, 1, "", words));
+                    remarks.add(new FileRemark(path, 1, 1, "", words));
                 }
             }
         } catch (IOException | java.nio.file.DirectoryIteratorException unreadable) {

@@ -1,20 +1,5 @@
 package stillturning.files;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Collections;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
-import java.util.function.Supplier;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import stillturning.files.ReadCandidate.Told;
 import stillturning.files.StudyFolder.File;
 import stillturning.files.candidate.ChancesReader;
@@ -26,9 +11,9 @@ import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.entry.Values;
+import stillturning.files.finding.FileRemark;
 import stillturning.files.finding.PartPlace;
 import stillturning.files.finding.ProblemCollector;
-import stillturning.files.finding.Remark;
 import stillturning.files.value.Assumption;
 import stillturning.files.value.Range;
 import stillturning.files.value.ValueLog;
@@ -45,6 +30,22 @@ import stillturning.yaml.BindResult;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.edit.EditRefused;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Reads a study's folder, every mistake in every file at once. Opened once, it makes the study as
@@ -180,7 +181,7 @@ public final class StudyReader {
     }
 
     /** The study of the opened folder for somebody who is at work on it, mistakes and all. */
-    public Reading reading() {
+    public LenientReading reading() {
         Making making = new Making(Variation.NONE, candidates);
         return making.reading(making.study());
     }
@@ -249,7 +250,7 @@ public final class StudyReader {
         private final Variation variation;
         private final List<Written<CandidateEntry>> made;
         private final List<Problem> problems = new ArrayList<>(folder.problems());
-        private final List<Remark> remarks = new ArrayList<>(folder.remarks());
+        private final List<FileRemark> remarks = new ArrayList<>(folder.remarks());
         private final List<Assumption> assumptions = new ArrayList<>();
         private final List<Range> ranges = new ArrayList<>();
         private final Map<String, List<Expanded>> expanded = new LinkedHashMap<>();
@@ -273,9 +274,9 @@ public final class StudyReader {
             study.ifPresent(written -> suppose(written, read));
             Collections.sort(problems);
             remarks.sort(
-                    Comparator.comparing((Remark r) -> r.file().toString())
-                            .thenComparingInt(Remark::line)
-                            .thenComparingInt(Remark::column));
+                    Comparator.comparing((FileRemark r) -> r.file().toString())
+                            .thenComparingInt(FileRemark::line)
+                            .thenComparingInt(FileRemark::column));
             return new ReadStudy(
                     frame.filter(f -> problems.isEmpty()).map(f -> study(f, read)),
                     problems,
@@ -356,7 +357,7 @@ public final class StudyReader {
             return new ReadAttempt(written.file, written.bound, candidate, report, places);
         }
 
-        Reading reading(ReadStudy read) {
+        LenientReading reading(ReadStudy read) {
             Optional<CheckedStudy> seen = frame.or(() -> study.flatMap(this::frameAsFarAsRead));
             return new WorkingReading(read, looked, seen)
                     .with(frame.map(f -> cs -> study(f.withBaselineAmong(cs), cs)));

@@ -1,15 +1,5 @@
 package stillturning.files;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import stillturning.files.candidate.CandidateReader;
 import stillturning.files.candidate.CheckedStudy;
 import stillturning.files.entry.CandidateEntry;
@@ -24,6 +14,17 @@ import stillturning.model.HalfDrawn;
 import stillturning.model.Study;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Makes of one reading what somebody who is at work on the study wants to see. */
 final class WorkingReading {
@@ -52,7 +53,7 @@ final class WorkingReading {
      *
      * @param study the study of some candidates; absent if not even their frame can be read
      */
-    Reading with(Optional<Function<List<Candidate>, Study>> study) {
+    LenientReading with(Optional<Function<List<Candidate>, Study>> study) {
         Map<String, CandidateReading> candidates = new LinkedHashMap<>();
         looked.forEach(l -> candidates.put(l.file().id(), candidate(l)));
         Set<Path> own =
@@ -63,7 +64,7 @@ final class WorkingReading {
                         read.remarks().stream().filter(r -> !own.contains(r.file())).toList());
         List<Candidate> sound = looked.stream().flatMap(l -> l.candidate().stream()).toList();
         boolean usable = !sound.isEmpty() && common.stream().noneMatch(FileFinding::mistake);
-        return new Reading(
+        return new LenientReading(
                 read,
                 study.filter(s -> usable).map(s -> s.apply(sound)),
                 looked.stream()

@@ -51,7 +51,7 @@ public record Quantity(double si, Dimension dimension, String written) {
      */
     public static Quantity of(double si, Dimension dimension) {
         double value = si + 0.0; // turns -0.0 into 0.0
-        Unit unit = UnitTable.find(dimension.customary()).orElseThrow();
+        WrittenUnit unit = UnitTable.find(dimension.customary()).orElseThrow();
         new Quantity(value, dimension, "a computed value"); // refuses NaN and infinities
         BigDecimal text = unit.written(value, SHORT);
         BigDecimal exact = unit.inside(text) == value ? text : unit.written(value, CERTAIN);
@@ -81,7 +81,7 @@ public record Quantity(double si, Dimension dimension, String written) {
      */
     public static String shown(double si, Dimension dimension, String like) {
         String symbol = like.replaceFirst("^" + UnitTable.NUMBER, "").strip();
-        Unit unit =
+        WrittenUnit unit =
                 UnitTable.find(symbol)
                         .filter(u -> u.dimension() == dimension)
                         .or(() -> UnitTable.find(dimension.customary()))

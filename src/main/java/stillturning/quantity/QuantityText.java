@@ -32,15 +32,15 @@ final class QuantityText {
         }
         int unitAt = afterSpaces(number.end());
         String symbol = withoutTrailingSpaces(text.substring(unitAt));
-        Unit unit = unit(number.group(), symbol, unitAt);
+        WrittenUnit unit = unit(number.group(), symbol, unitAt);
         return new Quantity(value(number.group(), unit, start), unit.dimension(), text);
     }
 
-    private Unit unit(String number, String symbol, int at) throws MalformedQuantity {
+    private WrittenUnit unit(String number, String symbol, int at) throws MalformedQuantity {
         if (symbol.isEmpty()) {
             throw wrong(text.length(), "\"" + text.strip() + "\" has no unit", unitAdded(number));
         }
-        Unit unit = UnitTable.find(symbol).orElse(null);
+        WrittenUnit unit = UnitTable.find(symbol).orElse(null);
         if (unit == null) {
             throw unknownUnit(number, symbol, at);
         }
@@ -58,7 +58,7 @@ final class QuantityText {
         return unit;
     }
 
-    private double value(String number, Unit unit, int at) throws MalformedQuantity {
+    private double value(String number, WrittenUnit unit, int at) throws MalformedQuantity {
         int e = number.toLowerCase(Locale.ROOT).indexOf('e');
         if (e >= 0
                 && (number.length() - e > 6

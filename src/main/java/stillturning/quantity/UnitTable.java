@@ -1,6 +1,5 @@
 package stillturning.quantity;
 
-import static java.util.Objects.requireNonNull;
 import static stillturning.quantity.Dimension.AREA;
 import static stillturning.quantity.Dimension.CAPACITANCE;
 import static stillturning.quantity.Dimension.CHARGE;
@@ -17,6 +16,8 @@ import static stillturning.quantity.Dimension.ROTATION;
 import static stillturning.quantity.Dimension.TEMPERATURE;
 import static stillturning.quantity.Dimension.TIME;
 import static stillturning.quantity.Dimension.VOLTAGE;
+
+import static java.util.Objects.requireNonNull;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -38,7 +39,7 @@ final class UnitTable {
 
     static final String NUMBER = "[+-]?[0-9]+(\\.[0-9]+)?([eE][+-]?[0-9]+)?";
 
-    private static final Map<String, Unit> UNITS = new LinkedHashMap<>();
+    private static final Map<String, WrittenUnit> UNITS = new LinkedHashMap<>();
 
     /** What people write instead of the symbol; never accepted, only answered. */
     private static final Map<String, String> MEANT = new LinkedHashMap<>();
@@ -137,7 +138,7 @@ final class UnitTable {
 
     private UnitTable() {}
 
-    static Optional<Unit> find(String symbol) {
+    static Optional<WrittenUnit> find(String symbol) {
         return Optional.ofNullable(UNITS.get(symbol));
     }
 
@@ -152,7 +153,7 @@ final class UnitTable {
         }
         String bare = text.replace(" ", "");
         List<String> close = new ArrayList<>();
-        for (Unit unit : UNITS.values()) {
+        for (WrittenUnit unit : UNITS.values()) {
             if (unit.symbol().equalsIgnoreCase(bare)) {
                 close.add(unit.symbol());
             }
@@ -164,13 +165,13 @@ final class UnitTable {
                     }
                 });
         return close.stream()
-                .filter(s -> wanted.isEmpty() || wanted.equals(find(s).map(Unit::dimension)))
+                .filter(s -> wanted.isEmpty() || wanted.equals(find(s).map(WrittenUnit::dimension)))
                 .findFirst()
                 .or(() -> close.stream().findFirst());
     }
 
     /** The unit in which a system shows a quantity that is written in one of the other system. */
-    static Optional<Unit> shownIn(UnitSystem system, Quantity quantity) {
+    static Optional<WrittenUnit> shownIn(UnitSystem system, Quantity quantity) {
         boolean us = system == UnitSystem.US;
         String written = quantity.written().strip().replaceFirst("^" + NUMBER + " *", "");
         boolean other =
@@ -209,14 +210,14 @@ final class UnitTable {
     static List<String> symbolsOf(Dimension dimension) {
         return UNITS.values().stream()
                 .filter(u -> u.dimension() == dimension)
-                .map(Unit::symbol)
+                .map(WrittenUnit::symbol)
                 .toList();
     }
 
     static List<String> namedIn(Dimension dimension) {
         return UNITS.values().stream()
                 .filter(u -> u.dimension() == dimension && u.named())
-                .map(Unit::symbol)
+                .map(WrittenUnit::symbol)
                 .toList();
     }
 
@@ -236,8 +237,8 @@ final class UnitTable {
             String offset,
             String numerator,
             String denominator) {
-        Unit unit =
-                new Unit(
+        WrittenUnit unit =
+                new WrittenUnit(
                         symbol,
                         dimension,
                         new BigDecimal(offset),
@@ -248,7 +249,7 @@ final class UnitTable {
     }
 
     private static void also(String symbol, String... spellings) {
-        Unit unit = requireNonNull(UNITS.get(symbol));
+        WrittenUnit unit = requireNonNull(UNITS.get(symbol));
         for (String spelling : spellings) {
             UNITS.put(spelling, unit.spelt(spelling));
         }

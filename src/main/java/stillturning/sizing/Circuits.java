@@ -1,13 +1,9 @@
 package stillturning.sizing;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
-import stillturning.model.wiring.Limits;
 import stillturning.model.wiring.MetalLines.Line;
+import stillturning.model.wiring.PublishedLimits;
 import stillturning.parts.Cable;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;
@@ -16,6 +12,11 @@ import stillturning.sizing.result.WireSchedule.Circuit;
 import stillturning.sizing.result.WireSchedule.Drop;
 import stillturning.sizing.result.WireSchedule.Supply;
 import stillturning.story.SteadyState;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What the wires of each load drop, warm, from bus to load and back. */
 final class Circuits {
@@ -61,7 +62,7 @@ final class Circuits {
                         wires.stream().mapToDouble(Wire::metres).sum(),
                         new Drop(
                                 wires.stream().mapToDouble(w -> dropIn(w, amps)).sum(),
-                                Limits.dropVolts(subject.nominalVolts(), continuous),
+                                PublishedLimits.dropVolts(subject.nominalVolts(), continuous),
                                 continuous),
                         supply(load, need.get())));
     }
@@ -95,7 +96,7 @@ final class Circuits {
                         * cable.ohmsPerMetre()
                         * circuit.metres()
                         * subject.places().warmth(wire, cable, circuit.amps());
-        return volts <= circuit.drop().limitVolts() * Limits.ROUNDING;
+        return volts <= circuit.drop().limitVolts() * PublishedLimits.ROUNDING;
     }
 
     private Supply supply(Load load, LoadNeed need) {

@@ -1,17 +1,18 @@
 package stillturning.sizing;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Installation.Nature;
-import stillturning.model.wiring.Limits;
 import stillturning.model.wiring.MetalLines.Line;
+import stillturning.model.wiring.PublishedLimits;
 import stillturning.parts.element.Contact;
 import stillturning.parts.element.Control;
 import stillturning.sizing.result.Carried;
 import stillturning.sizing.result.ContactSize;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Holds every contact against its rating. */
 final class ContactSizing {
@@ -36,7 +37,7 @@ final class ContactSizing {
         boolean byHand = contact.control() instanceof Control.ByHand;
         Nature nature = nature(placed);
         Carried carried = subject.running(placed.part(), contact.name());
-        double factor = byHand ? Limits.contactFactor(nature, subject.nominalVolts()) : 1;
+        double factor = byHand ? PublishedLimits.contactFactor(nature, subject.nominalVolts()) : 1;
         Optional<Double> rated = Optional.ofNullable(subject.fit().ratedAmps().get(placed.part()));
         return new ContactSize(
                 name(placed),

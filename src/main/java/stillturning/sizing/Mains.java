@@ -1,15 +1,16 @@
 package stillturning.sizing;
 
-import java.util.List;
 import stillturning.model.Circuit.Placed;
-import stillturning.model.wiring.Limits;
 import stillturning.model.wiring.MainLines;
 import stillturning.model.wiring.MainLines.MainLine;
+import stillturning.model.wiring.PublishedLimits;
 import stillturning.parts.Cable;
 import stillturning.parts.Wire;
 import stillturning.sizing.result.WireSchedule.Drop;
 import stillturning.sizing.result.WireSchedule.Main;
 import stillturning.story.SteadyState;
+
+import java.util.List;
 
 /** What the wires from each source to the buses next to it drop. */
 final class Mains {
@@ -43,7 +44,7 @@ final class Mains {
                 line.amps(),
                 new Drop(
                         line.amps() * ohms,
-                        Limits.MAIN_POWER_SHARE * subject.nominalVolts(),
+                        PublishedLimits.MAIN_POWER_SHARE * subject.nominalVolts(),
                         true));
     }
 
@@ -55,6 +56,6 @@ final class Mains {
                         .mapToDouble(Wire::metres)
                         .sum();
         return main.amps() * cable.ohmsPerMetre() * metres
-                <= main.drop().limitVolts() * Limits.ROUNDING;
+                <= main.drop().limitVolts() * PublishedLimits.ROUNDING;
     }
 }

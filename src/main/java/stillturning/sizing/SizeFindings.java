@@ -1,21 +1,13 @@
 package stillturning.sizing;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import stillturning.model.Phase;
 import stillturning.model.wiring.Ampacity;
-import stillturning.model.wiring.Limits;
+import stillturning.model.wiring.PublishedLimits;
 import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Element.Role;
+import stillturning.sizing.CurrentSurvey.TooLate;
 import stillturning.sizing.LowBatteries.Greedy;
-import stillturning.sizing.Survey.TooLate;
 import stillturning.sizing.result.Carried;
 import stillturning.sizing.result.ContactSize;
 import stillturning.sizing.result.CrankingSupply;
@@ -31,6 +23,15 @@ import stillturning.sizing.result.WireSchedule;
 import stillturning.sizing.result.WireSchedule.Circuit;
 import stillturning.sizing.result.WireSchedule.Main;
 import stillturning.sizing.result.WireSize;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Compares every number with its limit. */
 final class SizeFindings {
@@ -227,7 +228,7 @@ final class SizeFindings {
     private void protector(ProtectorSize size) {
         double rated = size.ratedAmps();
         boolean engine = subject.survey().stopsEngine(size.name() + OPENED);
-        double advised = Limits.PROTECTOR_SHARE * rated;
+        double advised = PublishedLimits.PROTECTOR_SHARE * rated;
         if (size.normal().amps() > rated) {
             Rule rule = engine ? Rule.ENGINE_DUTY : Rule.DUTY;
             larger(rule, size, size.normal().amps(), rated, size.normal());
@@ -273,7 +274,7 @@ final class SizeFindings {
     }
 
     private static boolean leavesRoom(ProtectorSize size, double ratedAmps) {
-        return size.normal().amps() <= Limits.PROTECTOR_SHARE * ratedAmps;
+        return size.normal().amps() <= PublishedLimits.PROTECTOR_SHARE * ratedAmps;
     }
 
     private void contact(ContactSize size) {
@@ -296,7 +297,7 @@ final class SizeFindings {
         }
         Carried when = new Carried(0, balance.phase().name(), "");
         double taken = balance.average().joinedAmps();
-        double advised = Limits.ALTERNATOR_SHARE * balance.alternatorAmps();
+        double advised = PublishedLimits.ALTERNATOR_SHARE * balance.alternatorAmps();
         if (taken - balance.average().generatedAmps() > LEVEL_AMPS) {
             add(Rule.ALTERNATOR, "", "", taken, balance.average().generatedAmps(), when);
         } else if (taken > advised && !loads.monitored()) {

@@ -1,7 +1,5 @@
 package stillturning.sizing;
 
-import java.util.List;
-import java.util.function.Consumer;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Installation;
@@ -15,6 +13,9 @@ import stillturning.sizing.result.SizingReport.Devices;
 import stillturning.sizing.result.SizingReport.Purchase;
 import stillturning.sizing.result.WireSchedule;
 import stillturning.story.UntoldStory;
+
+import java.util.List;
+import java.util.function.Consumer;
 
 /** Holds a candidate against the published limits of wires, protectors, contacts and sources. */
 public final class Sizing {
@@ -60,7 +61,7 @@ public final class Sizing {
             Consumer<String> progress)
             throws UntoldStory {
         Circuit circuit = candidate.circuit();
-        Survey survey = Survey.of(study, candidate, reach, progress);
+        CurrentSurvey survey = CurrentSurvey.of(study, candidate, reach, progress);
         Subject subject =
                 new Subject(
                         study,

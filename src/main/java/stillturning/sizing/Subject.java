@@ -1,6 +1,5 @@
 package stillturning.sizing;
 
-import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
@@ -20,6 +19,8 @@ import stillturning.parts.element.curve.Tripping;
 import stillturning.sizing.result.Carried;
 import stillturning.sizing.result.ProtectorSize.Kind;
 
+import java.util.Optional;
+
 /** The candidate that is sized, with what is known of it already. */
 record Subject(
         Study study,
@@ -28,7 +29,7 @@ record Subject(
         Circuit circuit,
         MetalLines lines,
         WirePlaces places,
-        Survey survey) {
+        CurrentSurvey survey) {
 
     private static final double MOST_MULTIPLE = 1000;
     private static final double MULTIPLE_STEP = 1e-6;

@@ -1,13 +1,9 @@
 package stillturning.sizing;
 
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 import stillturning.model.wiring.Ampacity;
 import stillturning.model.wiring.Ampacity.Place;
-import stillturning.model.wiring.Limits;
 import stillturning.model.wiring.MetalLines.Line;
+import stillturning.model.wiring.PublishedLimits;
 import stillturning.model.wiring.WirePlaces;
 import stillturning.parts.Cable;
 import stillturning.parts.Wire;
@@ -24,6 +20,11 @@ import stillturning.sizing.result.WireSize.Ends;
 import stillturning.sizing.result.WireSize.Guard;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Holds every wire against what it carries, what protects it, and what it may drop. */
 final class WireSizing {
@@ -132,7 +133,7 @@ final class WireSizing {
     }
 
     private Optional<Cable> smallest(Wire wire, Carried worst, Optional<Rated> guard) {
-        double thinnest = Cable.awg(Limits.THINNEST).orElseThrow().circularMils();
+        double thinnest = Cable.awg(PublishedLimits.THINNEST).orElseThrow().circularMils();
         return Cable.SIZES.stream()
                 .filter(c -> c.circularMils() >= thinnest)
                 .filter(c -> subject.places().mostAmps(wire, c) >= worst.amps())

@@ -8,11 +8,11 @@
  *
  * <ul>
  *   <li><b>A wire is sized for what can flow for long, a protector for what a short drives.</b>
- *       {@code Survey} plays every single failure in every phase and takes the steady currents.
- *       Those that a short drives count apart, and a short that nothing ends is a finding of its
- *       own. Currents come from the solved network, with every load running that may run. Only the
- *       drop of a load's wires is computed with the other loads at their average, since the
- *       published limit is for everyday use. Held by {@code SizingTest} and {@code
+ *       {@code CurrentSurvey} plays every single failure in every phase and takes the steady
+ *       currents. Those that a short drives count apart, and a short that nothing ends is a finding
+ *       of its own. Currents come from the solved network, with every load running that may run.
+ *       Only the drop of a load's wires is computed with the other loads at their average, since
+ *       the published limit is for everyday use. Held by {@code SizingTest} and {@code
  *       SandpiperSizesByHandTest}.
  *   <li><b>A managed battery is asked what it takes in when it comes nearly empty.</b> An
  *       alternator drives into a battery whatever its voltage lacks, up to all that it can give; a

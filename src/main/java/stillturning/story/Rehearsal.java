@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param views what there is to see at the end of each step
  * @param harm the first harm that a move did, if any
  */
-public record Rehearsal(List<PilotView> views, Optional<Harm> harm) {
+public record Rehearsal(List<PilotView> views, Optional<AdverseEffect> harm) {
 
     /**
      * How quickly it goes.
@@ -39,15 +39,18 @@ public record Rehearsal(List<PilotView> views, Optional<Harm> harm) {
      * @param events everything that happened
      */
     public static Rehearsal of(List<PilotView> views, List<Moved> moved, List<StoryEvent> events) {
-        Optional<Harm> harm = Optional.empty();
+        Optional<AdverseEffect> harm = Optional.empty();
         for (int i = 0; i < moved.size() && harm.isEmpty(); i++) {
             Moved move = moved.get(i);
             int until = i + 1 < moved.size() ? moved.get(i + 1).event : events.size();
             harm =
                     events.subList(move.event, until).stream()
-                            .filter(event -> Harm.is(event.kind()))
+                            .filter(event -> AdverseEffect.is(event.kind()))
                             .findFirst()
-                            .map(event -> new Harm(move.step, move.number, move.lever, event));
+                            .map(
+                                    event ->
+                                            new AdverseEffect(
+                                                    move.step, move.number, move.lever, event));
         }
         return new Rehearsal(views, harm);
     }

@@ -1,11 +1,12 @@
 package stillturning.story;
 
+import stillturning.model.Candidate.Hit;
+
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import stillturning.model.Candidate.Hit;
 
 /**
  * What there is to see and to measure while things are held in one condition on the ground.
@@ -54,7 +55,9 @@ public record Spell(
 
     /** What has been harmed meanwhile; of an engine that falters or stops nothing is. */
     public List<StoryEvent> damage() {
-        return events.stream().filter(e -> Harm.is(e.kind()) && !isOfTheEngine(e.kind())).toList();
+        return events.stream()
+                .filter(e -> AdverseEffect.is(e.kind()) && !isOfTheEngine(e.kind()))
+                .toList();
     }
 
     private static boolean isOfTheEngine(StoryEvent.Kind kind) {

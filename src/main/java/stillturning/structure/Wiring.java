@@ -1,15 +1,5 @@
 package stillturning.structure;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.Set;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
@@ -30,7 +20,18 @@ import stillturning.parts.element.Generator;
 import stillturning.parts.element.Guard;
 import stillturning.parts.element.Protector;
 import stillturning.parts.element.Rectifier;
-import stillturning.structure.Levers.Stand;
+import stillturning.structure.LeverPositions.Stand;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
 
 /** A candidate reduced to what can carry current, what makes it, and what must be fed for that. */
 final class Wiring {
@@ -87,7 +88,7 @@ final class Wiring {
     final int[] stands;
 
     private final Set<Relaxation> lenient;
-    private final Levers levers;
+    private final LeverPositions levers;
     private final Map<Integer, List<Integer>> barsOn = new HashMap<>();
     private final int[] barNets;
     private final Map<String, Integer> partIndex = new HashMap<>();
@@ -98,7 +99,7 @@ final class Wiring {
         this.lenient = Set.copyOf(lenient);
         circuit = candidate.circuit();
         parts = candidate.parts();
-        levers = new Levers(candidate.cockpit());
+        levers = new LeverPositions(candidate.cockpit());
         stands = new int[parts.size()];
         barNets = new int[parts.size()];
         Arrays.fill(barNets, NO_NET);

@@ -1,9 +1,21 @@
 package stillturning.files;
 
-import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import static java.util.Objects.requireNonNull;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import stillturning.files.finding.CandidateReading;
+import stillturning.files.finding.FileFinding;
+import stillturning.model.HalfDrawn;
+import stillturning.model.Join;
+import stillturning.model.Terminal;
+import stillturning.parts.Part;
+import stillturning.yaml.YamlDocument;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -14,15 +26,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import stillturning.files.finding.CandidateReading;
-import stillturning.files.finding.FileFinding;
-import stillturning.model.HalfDrawn;
-import stillturning.model.Join;
-import stillturning.model.Terminal;
-import stillturning.parts.Part;
-import stillturning.yaml.YamlDocument;
 
 class ReadingTest {
 
@@ -30,13 +33,13 @@ class ReadingTest {
 
     @TempDir Path folder;
 
-    private Reading reading(String one) throws IOException {
+    private LenientReading reading(String one) throws IOException {
         Files.writeString(folder.resolve("study.yaml"), SampleStudy.STUDY);
         Files.writeString(folder.resolve("one.yaml"), one);
         return StudyReader.open(folder).reading();
     }
 
-    private static CandidateReading one(Reading reading) {
+    private static CandidateReading one(LenientReading reading) {
         return requireNonNull(reading.candidates().get("one"));
     }
 
@@ -51,7 +54,7 @@ class ReadingTest {
 
     @Test
     void aSoundCandidateIsDrawnAsItIs() throws IOException {
-        Reading reading = reading(SampleStudy.ONE);
+        LenientReading reading = reading(SampleStudy.ONE);
         HalfDrawn drawing = one(reading).drawing().orElseThrow();
         assertEquals(SampleStudy.one(reading.read()).parts(), drawing.parts());
         assertTrue(one(reading).isSound());
@@ -61,7 +64,7 @@ class ReadingTest {
 
     @Test
     void aValueThatCannotBeReadLeavesThePartInTheDrawing() throws IOException {
-        Reading reading = reading(replaced("rating: 40 A", "rating: 40"));
+        LenientReading reading = reading(replaced("rating: 40 A", "rating: 40"));
         HalfDrawn drawing = one(reading).drawing().orElseThrow();
         HalfDrawn whole = one(reading(SampleStudy.ONE)).drawing().orElseThrow();
         assertEquals(ids(whole), ids(drawing));
@@ -73,12 +76,14 @@ class ReadingTest {
 
     @Test
     void partsWithoutAPlaceClassOrRatingAreDrawnAndSaidToBeStandIns() throws IOException {
-        Reading reading =
+        LenientReading reading =
                 reading(
                         replaced("battery: {is: battery, zone: tail}", "battery: {is: battery}")
                                 .replace(
                                         "  j1:",
-                                        "  lone: {is: breaker}\n  odd: {is: diode, class: x}\n  j1:"));
+                                        "  lone: {is: breaker}\n"
+                                                + "  odd: {is: diode, class: x}\n"
+                                                + "  j1:"));
         HalfDrawn drawing = one(reading).drawing().orElseThrow();
         assertTrue(ids(drawing).containsAll(List.of("battery", "lone", "odd")));
         assertEquals(Set.of("lone", "odd"), drawing.standIns());
@@ -86,7 +91,7 @@ class ReadingTest {
 
     @Test
     void aRunThatCannotBeMeasuredIsDrawnAllTheSame() throws IOException {
-        Reading reading =
+        LenientReading reading =
                 reading(
                         replaced(
                                         "radio: from main-bus, breaker 5 A, return engine-ground",
@@ -144,7 +149,7 @@ class ReadingTest {
     @Test
     void oneBrokenCandidateDoesNotKeepTheOthersFromBeingComputed() throws IOException {
         Files.writeString(folder.resolve("two.yaml"), SampleStudy.ONE);
-        Reading reading = reading(replaced("rating: 40 A", "rating: 40"));
+        LenientReading reading = reading(replaced("rating: 40 A", "rating: 40"));
         assertTrue(reading.read().study().isEmpty());
         assertEquals(List.of("one"), reading.broken());
         assertEquals(
@@ -159,7 +164,7 @@ class ReadingTest {
                 folder.resolve("study.yaml"),
                 SampleStudy.STUDY.replace("tolerates: 500 ms", "tolerates: 500"));
         Files.writeString(folder.resolve("one.yaml"), SampleStudy.ONE);
-        Reading reading = StudyReader.open(folder).reading();
+        LenientReading reading = StudyReader.open(folder).reading();
         assertTrue(reading.sound().isEmpty());
         assertEquals("engine.tolerates", reading.findings().get(0).path());
     }
@@ -189,13 +194,14 @@ class ReadingTest {
 
     private static void thinnedOut(StudyReader reader) {
         SplittableRandom random = new SplittableRandom(7);
-        Reading whole = reader.reading();
+        LenientReading whole = reader.reading();
         assertTrue(whole.read().study().isPresent());
         for (String id : whole.candidates().keySet()) {
             YamlDocument document = reader.document(id);
             for (int round = 0; round < DELETIONS; round++) {
                 String thinner = thinner(document.text(), random);
-                Reading reading = reader.with(YamlDocument.of(document.file(), thinner)).reading();
+                LenientReading reading =
+                        reader.with(YamlDocument.of(document.file(), thinner)).reading();
                 CandidateReading read = requireNonNull(reading.candidates().get(id));
                 assertDrawn(read, id + ", round " + round);
                 assertEquals(read.isSound(), !reading.broken().contains(id));

@@ -1,12 +1,13 @@
 package stillturning.files;
 
+import stillturning.files.finding.FileRemark;
+import stillturning.model.Candidate;
+import stillturning.yaml.Problem;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Collectors;
-import stillturning.files.finding.Remark;
-import stillturning.model.Candidate;
-import stillturning.yaml.Problem;
 
 /** A small complete study; all values invented. */
 public final class SampleStudy {
@@ -100,6 +101,6 @@ public final class SampleStudy {
     }
 
     static String remarked(ReadStudy read) {
-        return read.remarks().stream().map(Remark::toString).collect(Collectors.joining("\n"));
+        return read.remarks().stream().map(FileRemark::toString).collect(Collectors.joining("\n"));
     }
 }

@@ -2,20 +2,8 @@ package stillturning.replays;
 
 import static java.util.Objects.requireNonNull;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
-import stillturning.assess.front.Limits;
-import stillturning.assess.front.Watch;
+import stillturning.assess.front.SearchLimits;
+import stillturning.assess.front.SearchWatch;
 import stillturning.assess.suggest.Suggestion;
 import stillturning.assess.suggest.Wanted;
 import stillturning.dossier.NamedFailures;
@@ -33,6 +21,19 @@ import stillturning.replays.Replay.Replayed;
 import stillturning.replays.ReplayFile.Mend;
 import stillturning.report.suggest.SuggestionWords;
 import stillturning.story.UntoldStory;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** What is suggested for a layout that has failed, and the reported flight flown with it. */
 final class ReplayMends {
@@ -122,17 +123,17 @@ final class ReplayMends {
     }
 
     private static Suggested suggested(Suggest suggest, Mend mend) throws UntoldStory {
-        Limits limits = new Limits(mend.moves(), MOST);
+        SearchLimits limits = new SearchLimits(mend.moves(), MOST);
         Optional<Aim> aim = aim(suggest, mend);
         return aim.isPresent()
-                ? suggest.mending(aim.get(), limits, Watch.NOBODY)
+                ? suggest.mending(aim.get(), limits, SearchWatch.NOBODY)
                 : suggest.mending(
                         Wanted.of(
                                 suggest.before().singles().stream()
                                         .filter(v -> mend.failures().contains(v.failure().name()))
                                         .toList()),
                         limits,
-                        Watch.NOBODY);
+                        SearchWatch.NOBODY);
     }
 
     private static Optional<Aim> aim(Suggest suggest, Mend mend) throws UntoldStory {

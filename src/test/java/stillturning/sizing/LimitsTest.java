@@ -5,9 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
 import stillturning.model.Installation.Nature;
-import stillturning.model.wiring.Limits;
 import stillturning.model.wiring.MainLines;
+import stillturning.model.wiring.PublishedLimits;
 import stillturning.parts.Cable;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.protection.ProtectorCurves;
@@ -20,18 +21,19 @@ class LimitsTest {
     @ParameterizedTest
     @CsvSource({"LAMP, 8, 5", "INDUCTIVE, 4, 2", "RESISTIVE, 2, 1", "MOTOR, 3, 2"})
     void contactsAreDeratedByWhatTheySwitch(Nature nature, double at28, double at12) {
-        assertEquals(at28, Limits.contactFactor(nature, 28));
-        assertEquals(at12, Limits.contactFactor(nature, 12));
-        assertEquals(at12, Limits.contactFactor(nature, 14), "the table has no 14 V column");
+        assertEquals(at28, PublishedLimits.contactFactor(nature, 28));
+        assertEquals(at12, PublishedLimits.contactFactor(nature, 12));
+        assertEquals(
+                at12, PublishedLimits.contactFactor(nature, 14), "the table has no 14 V column");
     }
 
     // the same table, worked: 5 A motor at 12 V 10 A, 1 A lamp at 28 V 8 A, 3 A heater at 12 V 3 A
     // (computed)
     @Test
     void theWorkedRatingsComeOut() {
-        assertEquals(10, 5 * Limits.contactFactor(Nature.MOTOR, 12));
-        assertEquals(8, 1 * Limits.contactFactor(Nature.LAMP, 28));
-        assertEquals(3, 3 * Limits.contactFactor(Nature.RESISTIVE, 12));
+        assertEquals(10, 5 * PublishedLimits.contactFactor(Nature.MOTOR, 12));
+        assertEquals(8, 1 * PublishedLimits.contactFactor(Nature.LAMP, 28));
+        assertEquals(3, 3 * PublishedLimits.contactFactor(Nature.RESISTIVE, 12));
     }
 
     // FAA AC 43.13-1B, table 11-3 (p. 11-15), read: gauge, breaker, fuse

@@ -3,6 +3,22 @@ package stillturning.structure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import stillturning.assess.front.Found;
+import stillturning.assess.front.FrontSearch;
+import stillturning.assess.front.SearchLimits;
+import stillturning.assess.front.SearchWatch;
+import stillturning.assess.front.Space;
+import stillturning.assess.front.TrialResult;
+import stillturning.model.Candidate;
+import stillturning.model.EngineLogic;
+import stillturning.parts.Part;
+import stillturning.parts.switching.Switch.Throw;
+import stillturning.structure.shape.CandidateForm;
+import stillturning.structure.shape.CanonicalGraph;
+
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -15,20 +31,6 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.function.BiConsumer;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-import stillturning.assess.front.Found;
-import stillturning.assess.front.Limits;
-import stillturning.assess.front.Search;
-import stillturning.assess.front.Space;
-import stillturning.assess.front.Trial;
-import stillturning.assess.front.Watch;
-import stillturning.model.Candidate;
-import stillturning.model.EngineLogic;
-import stillturning.parts.Part;
-import stillturning.parts.switching.Switch.Throw;
-import stillturning.structure.shape.CandidateForm;
-import stillturning.structure.shape.Form;
 
 /**
  * Small families of wirings, every member of which is looked at: the search finds the same front
@@ -181,15 +183,15 @@ class WholeFrontTest {
     private static final class Judged implements Space<List<Integer>> {
         private final Family family;
         private final boolean knowing;
-        private final Map<List<Integer>, Trial> trials;
-        private final Map<List<Integer>, Form> forms;
+        private final Map<List<Integer>, TrialResult> trials;
+        private final Map<List<Integer>, CanonicalGraph> forms;
         private final Map<List<Integer>, List<Double>> best = new ConcurrentHashMap<>();
 
         Judged(
                 Family family,
                 boolean knowing,
-                Map<List<Integer>, Trial> trials,
-                Map<List<Integer>, Form> forms) {
+                Map<List<Integer>, TrialResult> trials,
+                Map<List<Integer>, CanonicalGraph> forms) {
             this.family = family;
             this.knowing = knowing;
             this.trials = trials;
@@ -246,7 +248,7 @@ class WholeFrontTest {
                 }
 
                 @Override
-                public Trial trial() {
+                public TrialResult trial() {
                     return trials.computeIfAbsent(member, m -> tried(family.rig(m)));
                 }
             };
@@ -256,12 +258,12 @@ class WholeFrontTest {
             return List.of(0.0, parts(candidate), (double) Structure.independentLoops(candidate));
         }
 
-        private static Trial tried(Rig rig) {
+        private static TrialResult tried(Rig rig) {
             StructureFindings found = rig.findings();
             if (!found.engineSupplied()) {
-                return new Trial.Missed("supplied", found.unsupplied().size(), List.of());
+                return new TrialResult.Missed("supplied", found.unsupplied().size(), List.of());
             }
-            return new Trial.Met(
+            return new TrialResult.Met(
                     List.of(
                             (double) found.singlePoints().size(),
                             parts(rig.candidate()),
@@ -305,20 +307,20 @@ class WholeFrontTest {
     void theSearchFindsWhatLookingAtEveryMemberFinds(Family family) throws Exception {
         List<List<Integer>> members = family.members();
         assertTrue(members.size() >= 2000, members.size() + " members");
-        Map<List<Integer>, Trial> trials = new ConcurrentHashMap<>();
-        Map<List<Integer>, Form> forms = new ConcurrentHashMap<>();
+        Map<List<Integer>, TrialResult> trials = new ConcurrentHashMap<>();
+        Map<List<Integer>, CanonicalGraph> forms = new ConcurrentHashMap<>();
         Judged all = new Judged(family, true, trials, forms);
         List<List<Double>> met =
                 members.parallelStream()
                         .flatMap(m -> all.look(m, List.of()).trial().worth().stream())
                         .toList();
-        Limits limits = new Limits(99, 1_000_000);
+        SearchLimits limits = new SearchLimits(99, 1_000_000);
 
         List<Found<List<Integer>>> found = new ArrayList<>();
         for (int threads : new int[] {1, 2, 8}) {
             ForkJoinPool pool = new ForkJoinPool(threads);
             try {
-                found.add(pool.submit(() -> Search.in(all, limits, Watch.NOBODY)).get());
+                found.add(pool.submit(() -> FrontSearch.in(all, limits, SearchWatch.NOBODY)).get());
             } finally {
                 pool.shutdown();
             }
@@ -332,7 +334,8 @@ class WholeFrontTest {
         assertTrue(one.tally().tried() < members.size(), "nothing was saved");
 
         Found<List<Integer>> unscreened =
-                Search.in(new Judged(family, false, trials, forms), limits, Watch.NOBODY);
+                FrontSearch.in(
+                        new Judged(family, false, trials, forms), limits, SearchWatch.NOBODY);
         assertEquals(values(one), values(unscreened));
     }
 }

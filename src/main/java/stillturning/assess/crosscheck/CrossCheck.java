@@ -1,11 +1,5 @@
 package stillturning.assess.crosscheck;
 
-import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import stillturning.model.Candidate;
 import stillturning.model.Procedure;
 import stillturning.model.Study;
@@ -21,6 +15,13 @@ import stillturning.story.timeline.Timeline;
 import stillturning.structure.Relaxation;
 import stillturning.structure.Removal;
 import stillturning.structure.Structure;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * Holds a candidate's shape against its stories, part by part, the part removed in both.
@@ -110,7 +111,7 @@ public final class CrossCheck {
 
     private Failure failure(Removal removal) {
         return removal.part()
-                .map(part -> RemovedPart.of(candidate, part))
+                .map(part -> WithoutPart.of(candidate, part))
                 .orElseGet(() -> Failure.levers("nothing removed", Map.of()));
     }
 

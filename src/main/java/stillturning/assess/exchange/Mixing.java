@@ -1,5 +1,11 @@
 package stillturning.assess.exchange;
 
+import stillturning.model.Candidate;
+import stillturning.model.Join;
+import stillturning.model.Terminal;
+import stillturning.parts.Exchangeable;
+import stillturning.parts.Part;
+
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -10,21 +16,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import stillturning.model.Candidate;
-import stillturning.model.Join;
-import stillturning.model.Terminal;
-import stillturning.parts.Exchangeable;
-import stillturning.parts.Part;
 
 /** Makes candidates that have some groups from one candidate and the rest from another. */
 final class Mixing {
 
-    private final List<Wiring> pair;
+    private final List<PairedWiring> pair;
     private final List<Region> regions;
     private final List<BatteryPairs.Pair> batteries;
 
     Mixing(Candidate one, Candidate other) {
-        pair = Wiring.pair(one, other);
+        pair = PairedWiring.pair(one, other);
         regions = Region.between(pair);
         batteries = BatteryPairs.of(one, other);
     }
@@ -73,7 +74,7 @@ final class Mixing {
     }
 
     private List<Part> common() {
-        Wiring one = pair.get(0);
+        PairedWiring one = pair.get(0);
         return one.parts().values().stream().filter(p -> one.isCommon(p.id())).toList();
     }
 
@@ -168,7 +169,7 @@ final class Mixing {
             Set<Group> exchanged, Map<Terminal, Integer> sides, Set<String> parts) {
         Nets<Terminal> nets = new Nets<>();
         for (int side = 0; side < 2; side++) {
-            Wiring wiring = pair.get(side);
+            PairedWiring wiring = pair.get(side);
             for (List<Terminal> net : wiring.nets()) {
                 int now = side;
                 nets.tieAll(
@@ -185,7 +186,7 @@ final class Mixing {
     private boolean of(
             int side,
             Terminal terminal,
-            Wiring wiring,
+            PairedWiring wiring,
             Map<Terminal, Integer> sides,
             Set<Group> exchanged) {
         if (!wiring.isCommon(terminal.part())) {
@@ -209,7 +210,8 @@ final class Mixing {
                 .allMatch(joined::contains);
     }
 
-    private Wiring home(Terminal terminal, Set<Group> exchanged, Map<Terminal, Integer> sides) {
+    private PairedWiring home(
+            Terminal terminal, Set<Group> exchanged, Map<Terminal, Integer> sides) {
         String part = terminal.part();
         if (pair.get(0).isCommon(part)) {
             return pair.get(sides.getOrDefault(terminal, 0));

@@ -1,5 +1,10 @@
 package stillturning.assess.exchange;
 
+import stillturning.model.Terminal;
+import stillturning.parts.Part;
+import stillturning.parts.element.Cell;
+import stillturning.parts.element.Generator;
+
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -7,10 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import stillturning.model.Terminal;
-import stillturning.parts.Part;
-import stillturning.parts.element.Cell;
-import stillturning.parts.element.Generator;
 
 /**
  * A place where two candidates are not alike.
@@ -24,11 +25,11 @@ record Region(List<Part> here, List<Part> there, Set<Terminal> pins) {
     /**
      * All places where two candidates are not alike, in the order of the first, then the second.
      */
-    static List<Region> between(List<Wiring> pair) {
+    static List<Region> between(List<PairedWiring> pair) {
         Nets<Object> tied = new Nets<>();
         Set<Terminal> moved = moved(pair);
         for (int side = 0; side < 2; side++) {
-            Wiring wiring = pair.get(side);
+            PairedWiring wiring = pair.get(side);
             wiring.own().forEach(part -> tied.add(part.id()));
             moved.forEach(tied::add);
             for (List<Terminal> net : wiring.nets()) {
@@ -43,7 +44,8 @@ record Region(List<Part> here, List<Part> there, Set<Terminal> pins) {
     }
 
     /** What of a net can only be exchanged: parts of one candidate, and pins joined otherwise. */
-    private static List<Object> changed(List<Terminal> net, Wiring wiring, Set<Terminal> moved) {
+    private static List<Object> changed(
+            List<Terminal> net, PairedWiring wiring, Set<Terminal> moved) {
         List<Object> changed = new ArrayList<>();
         for (Terminal terminal : net) {
             if (!wiring.isCommon(terminal.part())) {
@@ -55,9 +57,9 @@ record Region(List<Part> here, List<Part> there, Set<Terminal> pins) {
         return changed;
     }
 
-    private static Set<Terminal> moved(List<Wiring> pair) {
-        Wiring one = pair.get(0);
-        Wiring other = pair.get(1);
+    private static Set<Terminal> moved(List<PairedWiring> pair) {
+        PairedWiring one = pair.get(0);
+        PairedWiring other = pair.get(1);
         Set<Terminal> moved = new HashSet<>();
         for (Terminal terminal : one.commonTerminals()) {
             Set<Terminal> studs = one.studs(one.net(terminal));
@@ -70,16 +72,16 @@ record Region(List<Part> here, List<Part> there, Set<Terminal> pins) {
         return moved;
     }
 
-    private static boolean sameBareNet(Wiring one, Wiring other, Terminal terminal) {
+    private static boolean sameBareNet(PairedWiring one, PairedWiring other, Terminal terminal) {
         return bare(one, terminal)
                 && Set.copyOf(one.net(terminal)).equals(Set.copyOf(other.net(terminal)));
     }
 
-    private static boolean bare(Wiring wiring, Terminal terminal) {
+    private static boolean bare(PairedWiring wiring, Terminal terminal) {
         return wiring.net(terminal).stream().allMatch(t -> wiring.isCommon(t.part()));
     }
 
-    private static Region region(List<Object> together, List<Wiring> pair) {
+    private static Region region(List<Object> together, List<PairedWiring> pair) {
         Map<String, Part> here = new LinkedHashMap<>();
         Map<String, Part> there = new LinkedHashMap<>();
         Set<Terminal> pins = new HashSet<>();

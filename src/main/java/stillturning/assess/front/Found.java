@@ -20,7 +20,7 @@ public record Found<C>(List<Member<C>> front, List<Member<C>> starts, Tally tall
      * @param steps in words, from there to it
      * @param <C> what was looked at
      */
-    public record Member<C>(C thing, int start, List<String> steps, Trial trial) {
+    public record Member<C>(C thing, int start, List<String> steps, TrialResult trial) {
         public Member {
             steps = List.copyOf(steps);
         }

@@ -2,6 +2,11 @@ package stillturning.assess.front;
 
 import static java.util.Objects.requireNonNull;
 
+import org.jspecify.annotations.Nullable;
+
+import stillturning.assess.front.Space.Step;
+import stillturning.assess.front.Space.Turn;
+
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -10,9 +15,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import stillturning.assess.front.Space.Step;
-import stillturning.assess.front.Space.Turn;
 
 /** A thing that was reached, and the steps from it that are left. */
 final class Node<C> {
@@ -30,7 +32,7 @@ final class Node<C> {
     private int steps;
     private int taken;
     private boolean opened;
-    private @Nullable Trial trial;
+    private @Nullable TrialResult trial;
 
     private Node(int number, C thing, String way, String words) {
         this.number = number;
@@ -73,11 +75,11 @@ final class Node<C> {
         return taken;
     }
 
-    Trial trial() {
+    TrialResult trial() {
         return requireNonNull(trial, way);
     }
 
-    void tried(Trial result) {
+    void tried(TrialResult result) {
         trial = result;
     }
 

@@ -38,7 +38,7 @@ public interface Space<C> {
         /** Values, less is better, that it does not fall below, whatever the trial would say. */
         List<Double> atBest();
 
-        Trial trial();
+        TrialResult trial();
     }
 
     /**

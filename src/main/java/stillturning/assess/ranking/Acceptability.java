@@ -61,7 +61,7 @@ public record Acceptability(int samples, int leftOut, List<Accepted> candidates)
      * @throws IllegalArgumentException if there is no draw
      */
     public static Acceptability of(
-            List<Criterion> criteria, List<List<Alternative>> drawn, List<Importance> known) {
+            List<Criterion> criteria, List<List<Alternative>> drawn, List<WeightOrder> known) {
         if (drawn.isEmpty()) {
             throw new IllegalArgumentException("no draw of the values");
         }

@@ -25,12 +25,12 @@ final class AdmissibleWeights {
      *
      * @throws IllegalArgumentException if a statement names no criterion, or they contradict
      */
-    static AdmissibleWeights of(List<String> criteria, List<Importance> known) {
+    static AdmissibleWeights of(List<String> criteria, List<WeightOrder> known) {
         if (known.isEmpty()) {
             return new AdmissibleWeights(criteria.size(), List.of());
         }
         boolean[][] heavier = new boolean[criteria.size()][criteria.size()];
-        for (Importance statement : known) {
+        for (WeightOrder statement : known) {
             int one = criteria.indexOf(statement.heavier());
             int other = criteria.indexOf(statement.lighter());
             if (one < 0 || other < 0) {

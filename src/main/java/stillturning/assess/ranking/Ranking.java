@@ -36,7 +36,7 @@ public final class Ranking {
      *     itself
      */
     public static RankingResult of(
-            List<Criterion> criteria, List<Alternative> alternatives, List<Importance> known) {
+            List<Criterion> criteria, List<Alternative> alternatives, List<WeightOrder> known) {
         ScoreTable table = table(criteria, alternatives);
         List<List<Integer>> levels = table.levels();
         List<Integer> order = levels.stream().flatMap(List::stream).toList();

@@ -14,6 +14,9 @@ import static stillturning.cli.breaking.BreakOption.PLOT;
 import static stillturning.cli.breaking.BreakOption.RANGES;
 import static stillturning.cli.breaking.BreakOption.RESUME;
 
+import stillturning.cli.terminal.Answer;
+import stillturning.cli.terminal.Refusal;
+
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -21,13 +24,11 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import stillturning.cli.terminal.Answer;
-import stillturning.cli.terminal.Refusal;
 
 /** The questions about failures: the options that ask each, those that belong to it, its class. */
 @SuppressWarnings("ImmutableEnumChecker") // sets made by Set.of, functions that hold nothing
 enum BreakQuestion {
-    WHAT_EVERY_FAILURE_DOES(Set.of(), Set.of(ALL), FailureMatrix::of),
+    WHAT_EVERY_FAILURE_DOES(Set.of(), Set.of(ALL), MatrixAnswer::of),
     WHAT_DOES_WORSE_ELSEWHERE(Set.of(EVERY_PHASE), Set.of(ALL), WorseElsewhere::of),
     WHAT_THE_CASES_DO(Set.of(CASES), Set.of(), CaseAnswers::of),
     WHAT_FOLLOWS(Set.of(FAILURE), Set.of(PILOT, IN, PLOT), StoryAnswers::of),

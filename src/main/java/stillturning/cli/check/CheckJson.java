@@ -3,14 +3,9 @@ package stillturning.cli.check;
 import static stillturning.report.json.JsonTypes.WHOLE;
 import static stillturning.report.json.JsonTypes.list;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.function.Function;
 import stillturning.cli.check.StudyCheck.Flying;
 import stillturning.files.candidate.Expanded;
-import stillturning.files.finding.Remark;
+import stillturning.files.finding.FileRemark;
 import stillturning.files.value.Assumption;
 import stillturning.report.json.JsonDocument;
 import stillturning.report.json.JsonShape;
@@ -21,6 +16,12 @@ import stillturning.sizing.result.SizeFinding;
 import stillturning.sizing.result.SizingReport;
 import stillturning.story.NormalFlight;
 import stillturning.yaml.Problem;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
 
 /** A check for other programs. */
 public final class CheckJson {
@@ -40,14 +41,14 @@ public final class CheckJson {
                     .text("right", Problem::right)
                     .says("What would be right.");
 
-    private static final JsonShape<Remark> REMARK =
-            JsonShape.<Remark>named("remark")
+    private static final JsonShape<FileRemark> REMARK =
+            JsonShape.<FileRemark>named("remark")
                     .text("file", r -> name(r.file()))
-                    .field("line", WHOLE.with("minimum", 1), Remark::line)
-                    .field("column", WHOLE.with("minimum", 1), Remark::column)
-                    .text("path", Remark::path)
+                    .field("line", WHOLE.with("minimum", 1), FileRemark::line)
+                    .field("column", WHOLE.with("minimum", 1), FileRemark::column)
+                    .text("path", FileRemark::path)
                     .says("Place inside the document, such as parts.bus-feed.gauge.")
-                    .text("wrong", Remark::words)
+                    .text("wrong", FileRemark::words)
                     .says("What the remark says.")
                     .text("right", r -> "")
                     .says("Empty.");

@@ -1,7 +1,5 @@
 package stillturning.cli.decide;
 
-import java.util.List;
-import java.util.Optional;
 import stillturning.assess.Assessment;
 import stillturning.cli.joint.ResumedSearch;
 import stillturning.cli.study.FoundStudy;
@@ -21,12 +19,15 @@ import stillturning.report.answer.FirstQuestion;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.terminal.BlockText;
 
+import java.util.List;
+import java.util.Optional;
+
 /**
  * The candidates of a study ranked, and the answer on one screen.
  *
  * @param full whether every table is asked for
  */
-record AnsweredComparison(Comparison comparison, FirstAnswer first, boolean full)
+record AnsweredComparison(RankingAnswer comparison, FirstAnswer first, boolean full)
         implements Answer {
 
     /**
@@ -38,7 +39,10 @@ record AnsweredComparison(Comparison comparison, FirstAnswer first, boolean full
     record Extent(boolean full, boolean runUp) {}
 
     static AnsweredComparison of(
-            SoundCandidates sound, Comparison comparison, Extent extent, CommandContext context) {
+            SoundCandidates sound,
+            RankingAnswer comparison,
+            Extent extent,
+            CommandContext context) {
         Assessment assessment = comparison.assessment();
         FirstQuestion question =
                 new FirstQuestion(

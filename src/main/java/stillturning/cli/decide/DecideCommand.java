@@ -1,10 +1,9 @@
 package stillturning.cli.decide;
 
-import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+
 import stillturning.cli.decide.AnsweredComparison.Extent;
 import stillturning.cli.study.FoundStudy;
 import stillturning.cli.study.SoundCandidates;
@@ -12,12 +11,15 @@ import stillturning.cli.study.StudyArgument;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Output;
 
+import java.util.List;
+import java.util.concurrent.Callable;
+
 /** Compares and ranks the candidates of a study. */
 @Command(
         name = "decide",
         description =
                 "Rank the candidates: hard requirements first, then by visible criteria. One"
-                        + " screen: who is first, how firmly, what it breaks, what the next one buys.",
+                    + " screen: who is first, how firmly, what it breaks, what the next one buys.",
         footer = {
             "  stillturning decide sandpiper",
             "  stillturning decide sandpiper --full",
@@ -68,8 +70,8 @@ public final class DecideCommand implements Callable<Integer> {
         if (!between.isEmpty()) {
             return between(sound.found());
         }
-        Comparison comparison =
-                Comparison.of(
+        RankingAnswer comparison =
+                RankingAnswer.of(
                         sound.found(),
                         basis -> importance.applied(swing.applied(basis)),
                         guesses,

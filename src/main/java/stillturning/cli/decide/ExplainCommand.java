@@ -1,15 +1,9 @@
 package stillturning.cli.decide;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+
 import stillturning.cli.joint.ResumedSearch;
 import stillturning.cli.size.StudySizes;
 import stillturning.cli.study.FoundStudy;
@@ -35,6 +29,14 @@ import stillturning.report.paper.PaperContents.Edition;
 import stillturning.report.pdf.PaperSize;
 import stillturning.report.pdf.PdfSetter;
 import stillturning.sizing.result.SizingReport;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 
 /** Writes down the comparison with everything behind it. */
 @Command(
@@ -135,7 +137,7 @@ public final class ExplainCommand implements Callable<Integer> {
                         ? Optional.of(wanted(html.orElse(found.study().id() + ".html")))
                         : Optional.empty();
         Optional<Since> earlier = since.map(old -> Since.of(found, old, context));
-        Comparison comparison = Comparison.of(found, guesses, context);
+        RankingAnswer comparison = RankingAnswer.of(found, guesses, context);
         Dossier dossier = dossier(found, comparison);
         Asked beside = beside(found, dossier, comparison);
         page.ifPresent(
@@ -185,7 +187,7 @@ public final class ExplainCommand implements Callable<Integer> {
         return new Wanted(file, shown, option);
     }
 
-    private static Dossier dossier(FoundStudy found, Comparison comparison) {
+    private static Dossier dossier(FoundStudy found, RankingAnswer comparison) {
         return new Dossier(
                 comparison.assessment(),
                 found.read(),
@@ -193,7 +195,7 @@ public final class ExplainCommand implements Callable<Integer> {
                 Recorded.chapters(found.reader(), found.study(), found.read().fingerprint()));
     }
 
-    private Asked beside(FoundStudy found, Dossier dossier, Comparison comparison) {
+    private Asked beside(FoundStudy found, Dossier dossier, RankingAnswer comparison) {
         FoundStudy ranked = found.with(dossier.ranked());
         Optional<PairWork> pair =
                 between.isEmpty()

@@ -1,17 +1,19 @@
 package stillturning.cli.decide;
 
-import java.util.ArrayList;
-import java.util.List;
 import picocli.CommandLine.Option;
+
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.cli.terminal.Refusal;
 import stillturning.files.goal.PreferencesReader;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
-import stillturning.model.goal.Importance;
+import stillturning.model.goal.CriterionOrder;
 import stillturning.model.goal.MeanWeights;
 import stillturning.model.goal.Preferences;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /** What somebody knows of the order of the weights beside what the study says. */
 final class ImportanceOption {
@@ -35,17 +37,17 @@ final class ImportanceOption {
             return basis;
         }
         Preferences preferences = basis.study().goals().preferences();
-        List<Importance> known = new ArrayList<>(preferences.importances());
+        List<CriterionOrder> known = new ArrayList<>(preferences.importances());
         for (String said : statements) {
-            Importance statement =
+            CriterionOrder statement =
                     PreferencesReader.statement(said)
                             .orElseThrow(
                                     () ->
                                             new Refusal(
                                                     "--knowing \""
                                                             + said
-                                                            + "\" does not say what matters more than"
-                                                            + " what; write two of "
+                                                            + "\" does not say what matters more"
+                                                            + " than what; write two of "
                                                             + String.join(
                                                                     ", ", PreferencesReader.keys())
                                                             + " with \"over\" between them"));
@@ -54,15 +56,15 @@ final class ImportanceOption {
                 throw new Refusal(
                         "--knowing \""
                                 + said
-                                + "\": the study's weights say the reverse; change a weight, or leave"
-                                + " the statement out");
+                                + "\": the study's weights say the reverse; change a weight, or"
+                                + " leave the statement out");
             }
             known.add(statement);
         }
         if (MeanWeights.of(List.of(CriterionName.values()), known).isEmpty()) {
             throw new Refusal(
-                    "no weighting agrees with all that is known; leave out one of the statements that"
-                            + " lead in a circle");
+                    "no weighting agrees with all that is known; leave out one of the statements"
+                            + " that lead in a circle");
         }
         return Assess.preferring(basis, preferences.knowing(known));
     }

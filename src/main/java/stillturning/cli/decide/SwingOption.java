@@ -1,8 +1,7 @@
 package stillturning.cli.decide;
 
-import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Option;
+
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.cli.terminal.Refusal;
@@ -10,8 +9,11 @@ import stillturning.files.goal.Swings;
 import stillturning.files.goal.Swings.Said;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
-import stillturning.model.goal.Importance;
+import stillturning.model.goal.CriterionOrder;
 import stillturning.model.goal.Preferences;
+
+import java.util.List;
+import java.util.Optional;
 
 /** Other weights than the study's, asked by swing. */
 final class SwingOption {
@@ -21,9 +23,9 @@ final class SwingOption {
             paramLabel = "SWINGS",
             description =
                     "Weigh by these instead: \"endurance 100, weight 60, cost 40\". 100 for the"
-                            + " criterion by which you would go first from as bad as you could accept"
-                            + " to as good as you need; the others what that is worth against it. What"
-                            + " is not named does not count.")
+                        + " criterion by which you would go first from as bad as you could accept"
+                        + " to as good as you need; the others what that is worth against it. What"
+                        + " is not named does not count.")
     private Optional<String> swings = Optional.empty();
 
     /**
@@ -41,7 +43,7 @@ final class SwingOption {
             throw new Refusal("--swing: " + String.join("; ", said.mistakes()));
         }
         Preferences preferences = basis.study().goals().preferences();
-        for (Importance known : preferences.importances()) {
+        for (CriterionOrder known : preferences.importances()) {
             if (weight(said.weights(), known.heavier()) < weight(said.weights(), known.lighter())) {
                 throw new Refusal(
                         "--swing: the study says that "

@@ -1,21 +1,11 @@
 package stillturning.cli.explore;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.Duration;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import stillturning.assess.front.Limits;
-import stillturning.assess.front.Watch;
+
+import stillturning.assess.front.SearchLimits;
+import stillturning.assess.front.SearchWatch;
 import stillturning.cli.study.FoundStudy;
 import stillturning.cli.study.KeptLayouts;
 import stillturning.cli.study.StudyArgument;
@@ -35,6 +25,18 @@ import stillturning.report.explored.FrontPicture;
 import stillturning.report.terminal.BlockText;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.disk.WholeFile;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 
 /** Looks for layouts that nothing outdoes. */
 @Command(
@@ -126,7 +128,7 @@ public final class ExploreCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         List<CriterionName> criteria = criteria();
-        Limits limits = limits();
+        SearchLimits limits = limits();
         Optional<PictureFile> picture = plot.map(file -> PictureFile.named(file, context));
         keep.ifPresent(file -> KeptLayouts.claim(file, context));
         FoundStudy found = asked.sound(context);
@@ -182,14 +184,14 @@ public final class ExploreCommand implements Callable<Integer> {
                                         .toList()));
     }
 
-    private Limits limits() {
+    private SearchLimits limits() {
         if (changes < 1 || minutes <= 0 || layouts.orElse(1) < 1) {
             throw new Refusal("--changes, --minutes and --layouts must be above 0");
         }
-        return new Limits(changes, layouts.orElse(Integer.MAX_VALUE));
+        return new SearchLimits(changes, layouts.orElse(Integer.MAX_VALUE));
     }
 
-    private Explored explored(FoundStudy found, List<CriterionName> criteria, Limits limits) {
+    private Explored explored(FoundStudy found, List<CriterionName> criteria, SearchLimits limits) {
         if (resume.isEmpty()) {
             return explored(found, criteria, limits, Optional.empty());
         }
@@ -213,14 +215,14 @@ public final class ExploreCommand implements Callable<Integer> {
     private Explored explored(
             FoundStudy found,
             List<CriterionName> criteria,
-            Limits limits,
+            SearchLimits limits,
             Optional<KeptTrials> kept) {
         Optional<Duration> time =
                 layouts.isPresent()
                         ? Optional.empty()
                         : Optional.of(Duration.ofMillis(Math.round(minutes * 60_000)));
         try (Progress progress = Progress.telling(context)) {
-            Watch watch = new FollowedSearch(progress, kept, time);
+            SearchWatch watch = new FollowedSearch(progress, kept, time);
             return Exploration.of(found.reader(), found.read(), criteria, limits, watch);
         } catch (ChangeRefused e) {
             throw new Refusal(String.valueOf(e.getMessage()));

@@ -1,15 +1,16 @@
 package stillturning.cli.explore;
 
+import stillturning.assess.front.SearchWatch;
+import stillturning.assess.front.Tally;
+import stillturning.assess.front.TrialResult;
+import stillturning.cli.terminal.Progress;
+
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import stillturning.assess.front.Tally;
-import stillturning.assess.front.Trial;
-import stillturning.assess.front.Watch;
-import stillturning.cli.terminal.Progress;
 
 /** Tells how far a search is, keeps what it finds, and ends it when its time is up. */
-final class FollowedSearch implements Watch {
+final class FollowedSearch implements SearchWatch {
 
     private final Progress progress;
     private final Optional<KeptTrials> kept;
@@ -23,12 +24,12 @@ final class FollowedSearch implements Watch {
     }
 
     @Override
-    public Optional<Trial> known(String way) {
+    public Optional<TrialResult> known(String way) {
         return kept.flatMap(file -> file.known(way));
     }
 
     @Override
-    public void done(String way, Trial trial) {
+    public void done(String way, TrialResult trial) {
         kept.ifPresent(file -> file.done(way, trial));
     }
 

@@ -1,8 +1,5 @@
 package stillturning.cli.explore;
 
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Progress;
 import stillturning.cli.terminal.Refusal;
@@ -12,9 +9,13 @@ import stillturning.model.Study;
 import stillturning.reliability.combined.CombinedFailures;
 import stillturning.reliability.combined.Event;
 import stillturning.reliability.cutset.Searched;
-import stillturning.reliability.cutset.Watch;
+import stillturning.reliability.cutset.SetSearchWatch;
 import stillturning.report.explored.ExploredFront.Layout;
 import stillturning.story.UntoldStory;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 
 /** Counts the pairs of single failures that end the engine, for what is on a front. */
 final class FrontPairs {
@@ -47,8 +48,8 @@ final class FrontPairs {
         Map<String, Integer> counts = new LinkedHashMap<>();
         for (Map.Entry<Candidate, List<Event>> one : events.entrySet()) {
             Candidate candidate = one.getKey();
-            Watch watch =
-                    new Watch() {
+            SetSearchWatch watch =
+                    new SetSearchWatch() {
                         @Override
                         public void done(Searched searched) {
                             progress.accept(candidate.id());

@@ -1,14 +1,15 @@
 package stillturning.cli.explore;
 
+import stillturning.assess.front.TrialResult;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.Refusal;
+import stillturning.cli.terminal.ResumeFile;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.assess.front.Trial;
-import stillturning.cli.terminal.CommandContext;
-import stillturning.cli.terminal.Refusal;
-import stillturning.cli.terminal.ResumeFile;
 
 /** The file in which is kept what came of every layout that was looked at. */
 final class KeptTrials implements AutoCloseable {
@@ -17,7 +18,7 @@ final class KeptTrials implements AutoCloseable {
 
     private final ResumeFile<Written> file;
     private final String fingerprint;
-    private final Map<String, Trial> before = new HashMap<>();
+    private final Map<String, TrialResult> before = new HashMap<>();
     private final List<One> looked = new ArrayList<>();
 
     /**
@@ -36,7 +37,7 @@ final class KeptTrials implements AutoCloseable {
             List<Double> values,
             List<String> evidence) {
 
-        static One of(String way, Trial trial) {
+        static One of(String way, TrialResult trial) {
             double shortfall = trial.misses().isPresent() ? trial.shortfall() : 0;
             return new One(
                     way,
@@ -47,13 +48,13 @@ final class KeptTrials implements AutoCloseable {
                     trial.evidence());
         }
 
-        Trial trial() {
+        TrialResult trial() {
             if (!tried) {
-                return new Trial.Outdone(evidence);
+                return new TrialResult.Outdone(evidence);
             }
             return missed.isEmpty()
-                    ? new Trial.Met(values, evidence)
-                    : new Trial.Missed(missed, shortfall, evidence);
+                    ? new TrialResult.Met(values, evidence)
+                    : new TrialResult.Missed(missed, shortfall, evidence);
         }
     }
 
@@ -83,11 +84,11 @@ final class KeptTrials implements AutoCloseable {
         return kept;
     }
 
-    Optional<Trial> known(String way) {
+    Optional<TrialResult> known(String way) {
         return Optional.ofNullable(before.get(way));
     }
 
-    synchronized void done(String way, Trial trial) {
+    synchronized void done(String way, TrialResult trial) {
         looked.add(One.of(way, trial));
         if (file.isDue()) {
             save();
@@ -96,7 +97,7 @@ final class KeptTrials implements AutoCloseable {
 
     /** What an earlier search found and this one has not come to yet stays in the file. */
     synchronized void save() {
-        Map<String, Trial> all = new HashMap<>(before);
+        Map<String, TrialResult> all = new HashMap<>(before);
         looked.forEach(one -> all.remove(one.way));
         List<One> written = new ArrayList<>(looked);
         all.entrySet().stream()

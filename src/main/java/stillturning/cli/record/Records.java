@@ -1,23 +1,24 @@
 package stillturning.cli.record;
 
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import stillturning.cli.study.FoundStudy;
 import stillturning.cli.study.ProblemText;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Refusal;
-import stillturning.dossier.record.Offers;
 import stillturning.dossier.record.Recorded;
+import stillturning.dossier.record.ValueOffers;
 import stillturning.files.StudyReader;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.files.record.MeasuredEntry;
 import stillturning.files.record.MeasuredFile;
 import stillturning.files.value.Variation;
-import stillturning.report.record.Offer;
+import stillturning.report.record.ValueOffer;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 
 /** The record of a candidate and the files of its study, to be written. */
 final class Records {
@@ -67,10 +68,10 @@ final class Records {
     }
 
     /** Writes measured values into the study's files; what was done, in words. */
-    List<String> save(List<Offer> offers) {
+    List<String> save(List<ValueOffer> offers) {
         List<YamlDocument> changed;
         try {
-            changed = Offers.taken(found.reader(), offers);
+            changed = ValueOffers.taken(found.reader(), offers);
         } catch (ChangeRefused refused) {
             throw new Refusal(refused.why());
         }

@@ -1,7 +1,5 @@
 package stillturning.cli.study;
 
-import java.util.List;
-import java.util.Optional;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Refusal;
 import stillturning.files.ReadStudy;
@@ -9,6 +7,9 @@ import stillturning.files.StudyReader;
 import stillturning.files.value.Variation;
 import stillturning.model.Chances;
 import stillturning.model.Study;
+
+import java.util.List;
+import java.util.Optional;
 
 /**
  * The study that a command is about, without a problem.
@@ -46,7 +47,7 @@ public record FoundStudy(Study study, ReadStudy read, StudyReader reader) {
     }
 
     static StudyReader reader(String written, CommandContext context) {
-        return StudyReader.open(StudyFolder.existing(written, context));
+        return StudyReader.open(NamedFolder.existing(written, context));
     }
 
     /** What its files say, and which of its cases mean nothing. */

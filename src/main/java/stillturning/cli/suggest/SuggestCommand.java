@@ -1,16 +1,12 @@
 package stillturning.cli.suggest;
 
-import java.time.Duration;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import stillturning.assess.front.Limits;
+
+import stillturning.assess.front.SearchLimits;
+import stillturning.assess.front.SearchWatch;
 import stillturning.assess.front.Tally;
-import stillturning.assess.front.Watch;
 import stillturning.assess.suggest.Wanted;
 import stillturning.cli.study.CandidateNames;
 import stillturning.cli.study.FoundStudy;
@@ -28,13 +24,19 @@ import stillturning.files.move.Drawn;
 import stillturning.model.Candidate;
 import stillturning.story.UntoldStory;
 
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+
 /** Looks for small changes that would mend a candidate. */
 @Command(
         name = "suggest",
         description =
                 "Look for small changes of one candidate that mend what is wrong with it: a second"
-                        + " path, a bus split, a battery less. Each is assessed in full, and what it"
-                        + " breaks stands beside what it mends. Takes minutes.",
+                    + " path, a bus split, a battery less. Each is assessed in full, and what it"
+                    + " breaks stands beside what it mends. Takes minutes.",
         footer = {
             "  stillturning suggest sandpiper --candidate one-battery-engine-bus",
             "  stillturning suggest sandpiper --candidate one-battery-engine-bus"
@@ -153,11 +155,11 @@ public final class SuggestCommand implements Callable<Integer> {
                                                     failures.stream().findFirst(),
                                                     requirement));
             if (wanted.isNothing()) {
-                return suggest.mending(wanted, new Limits(0, 1), Watch.NOBODY);
+                return suggest.mending(wanted, new SearchLimits(0, 1), SearchWatch.NOBODY);
             }
             try (Progress progress = Progress.over(most, "drawings looked at", context)) {
-                Limits limits = new Limits(moves, most);
-                Watch watch = new Clock(progress, minutes);
+                SearchLimits limits = new SearchLimits(moves, most);
+                SearchWatch watch = new Clock(progress, minutes);
                 return aim.isPresent()
                         ? suggest.mending(aim.get(), limits, watch)
                         : suggest.mending(wanted, limits, watch);
@@ -185,7 +187,7 @@ public final class SuggestCommand implements Callable<Integer> {
     }
 
     /** Shows how far it is, and ends when the time is over. */
-    private static final class Clock implements Watch {
+    private static final class Clock implements SearchWatch {
         private final Progress progress;
         private final long endNanos;
         private final boolean ends;

@@ -1,9 +1,10 @@
 package stillturning.desktop.draft;
 
+import stillturning.files.edit.FileChange;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stillturning.files.edit.FileChange;
 
 /**
  * Something that a person does to a study: as a whole or not at all, and undone as a whole.
@@ -13,7 +14,7 @@ import stillturning.files.edit.FileChange;
  * @param parts names of the parts that it is about, to be selected afterwards
  * @param also what it does beside what its name says, a sentence each
  */
-public record Change(String name, List<Step> steps, List<String> parts, List<String> also) {
+public record Change(String name, List<DraftStep> steps, List<String> parts, List<String> also) {
 
     public Change {
         steps = List.copyOf(steps);
@@ -22,20 +23,20 @@ public record Change(String name, List<Step> steps, List<String> parts, List<Str
     }
 
     /** One that is about no part in particular. */
-    public Change(String name, List<Step> steps) {
+    public Change(String name, List<DraftStep> steps) {
         this(name, steps, List.of(), List.of());
     }
 
     /** A file's text as somebody types it. */
     public static Change typing(String file, String text) {
-        return new Change("Type in " + file, List.of(new Step.Replace(file, text, true)));
+        return new Change("Type in " + file, List.of(new DraftStep.Replace(file, text, true)));
     }
 
     /** What was worked out for one file. */
     public static Change of(FileChange one) {
         return new Change(
                 one.name(),
-                List.of(new Step.Edits(one.file(), one.before(), one.edits(), one.after())),
+                List.of(new DraftStep.Edits(one.file(), one.before(), one.edits(), one.after())),
                 one.parts(),
                 one.also());
     }
@@ -59,7 +60,7 @@ public record Change(String name, List<Step> steps, List<String> parts, List<Str
 
     /** The file that somebody types in, if that is all. */
     Optional<String> typedIn() {
-        return steps.size() == 1 && steps.get(0) instanceof Step.Replace text && text.typed()
+        return steps.size() == 1 && steps.get(0) instanceof DraftStep.Replace text && text.typed()
                 ? Optional.of(text.file())
                 : Optional.empty();
     }

@@ -1,5 +1,11 @@
 package stillturning.desktop.draft;
 
+import stillturning.desktop.draft.OutsideChanges.Pending;
+import stillturning.files.StudyReader;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.yaml.Problem;
+import stillturning.yaml.YamlDocument;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -12,11 +18,6 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
-import stillturning.desktop.draft.OutsideChanges.Pending;
-import stillturning.files.StudyReader;
-import stillturning.files.edit.ChangeRefused;
-import stillturning.yaml.Problem;
-import stillturning.yaml.YamlDocument;
 
 /**
  * A study's folder opened for editing: texts, named changes that can be taken back, and what became
@@ -142,7 +143,7 @@ public final class Draft implements AutoCloseable {
     public DraftState make(Change change) throws ChangeRefused {
         synchronized (lock) {
             EditedFiles after = files;
-            for (Step step : change.steps()) {
+            for (DraftStep step : change.steps()) {
                 after = step.on(after);
             }
             UndoEntry entry = entry(change.name(), after);

@@ -1,5 +1,12 @@
 package stillturning.desktop.draft;
 
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.entry.Names;
+import stillturning.yaml.Problem;
+import stillturning.yaml.YamlDocument;
+import stillturning.yaml.edit.EditRefused;
+import stillturning.yaml.edit.YamlEdit;
+
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.Collections;
@@ -9,12 +16,6 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import stillturning.files.edit.ChangeRefused;
-import stillturning.files.entry.Names;
-import stillturning.yaml.Problem;
-import stillturning.yaml.YamlDocument;
-import stillturning.yaml.edit.EditRefused;
-import stillturning.yaml.edit.YamlEdit;
 
 /** All files of a study; a step gives others and leaves these alone. */
 final class EditedFiles {
@@ -83,7 +84,7 @@ final class EditedFiles {
     }
 
     /** The same with the result of edits where the file is still what they were worked out on. */
-    EditedFiles edited(Step.Edits step) throws ChangeRefused {
+    EditedFiles edited(DraftStep.Edits step) throws ChangeRefused {
         Optional<YamlDocument> now = document(step.file());
         return now.isPresent() && isSame(now.get(), step.before())
                 ? with(step.file(), at(step.file()).with(step.after()))

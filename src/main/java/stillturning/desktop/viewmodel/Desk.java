@@ -1,15 +1,11 @@
 package stillturning.desktop.viewmodel;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.assess.requirement.Survey;
@@ -17,13 +13,19 @@ import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.Draft;
 import stillturning.desktop.draft.DraftState;
 import stillturning.dossier.RequirementSurvey;
+import stillturning.files.LenientReading;
 import stillturning.files.ReadStudy;
-import stillturning.files.Reading;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.files.finding.CandidateReading;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.quantity.UnitSystem;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 
 /**
  * The open study: what its texts say now, what was found out about it, which candidate is open, and
@@ -41,7 +43,7 @@ public final class Desk {
     private final Draft draft;
     private final BackgroundWork work;
     private final ObjectProperty<Settings> settings;
-    private final ReadOnlyObjectWrapper<Reading> reading;
+    private final ReadOnlyObjectWrapper<LenientReading> reading;
     private final ReadOnlyObjectWrapper<ReadStudy> read;
     private final ReadOnlyObjectWrapper<DraftState> texts;
     private final ReadOnlyObjectWrapper<Results> results =
@@ -54,7 +56,10 @@ public final class Desk {
      * @param settings shared with everybody who shows or changes them
      */
     public Desk(
-            Draft draft, Reading first, BackgroundWork work, ObjectProperty<Settings> settings) {
+            Draft draft,
+            LenientReading first,
+            BackgroundWork work,
+            ObjectProperty<Settings> settings) {
         this.draft = draft;
         this.work = work;
         this.settings = settings;
@@ -66,7 +71,7 @@ public final class Desk {
     }
 
     /** Reads what the texts of a draft say now; from any thread. */
-    public static Reading reading(Draft draft) {
+    public static LenientReading reading(Draft draft) {
         return draft.reader().reading();
     }
 
@@ -122,7 +127,7 @@ public final class Desk {
     }
 
     /** The same, with every candidate as far as it can be read. */
-    public ReadOnlyObjectProperty<Reading> reading() {
+    public ReadOnlyObjectProperty<LenientReading> reading() {
         return reading.getReadOnlyProperty();
     }
 
@@ -225,7 +230,7 @@ public final class Desk {
         return candidate + ENDING;
     }
 
-    private void take(Reading now) {
+    private void take(LenientReading now) {
         reading.set(now);
         read.set(now.read());
         if (now.sound().isEmpty()) {

@@ -1,17 +1,12 @@
 package stillturning.dossier.exploration;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.assess.front.Found;
 import stillturning.assess.front.Found.Member;
-import stillturning.assess.front.Limits;
-import stillturning.assess.front.Search;
-import stillturning.assess.front.Watch;
+import stillturning.assess.front.FrontSearch;
+import stillturning.assess.front.SearchLimits;
+import stillturning.assess.front.SearchWatch;
 import stillturning.assess.requirement.Survey;
 import stillturning.dossier.RequirementSurvey;
 import stillturning.dossier.exploration.BareStarts.Bare;
@@ -31,6 +26,12 @@ import stillturning.report.explored.Yardstick;
 import stillturning.sizing.Sizing;
 import stillturning.story.UntoldStory;
 import stillturning.yaml.YamlDocument;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** Looks for layouts of a study that nothing outdoes. */
 public final class Exploration {
@@ -60,7 +61,11 @@ public final class Exploration {
      * @throws ChangeRefused if a candidate's file cannot be changed
      */
     public static Explored of(
-            StudyReader reader, ReadStudy read, List<CriterionName> by, Limits limits, Watch watch)
+            StudyReader reader,
+            ReadStudy read,
+            List<CriterionName> by,
+            SearchLimits limits,
+            SearchWatch watch)
             throws ChangeRefused {
         return of(reader, read, by).explored(limits, watch);
     }
@@ -77,13 +82,13 @@ public final class Exploration {
         return new Exploration(study, drawings, new Yardstick(by));
     }
 
-    private Explored explored(Limits limits, Watch watch) {
+    private Explored explored(SearchLimits limits, SearchWatch watch) {
         Service service = Service.of(drawings);
         List<Bare> bare =
                 BareStarts.of(baseline(), drawings, new LayoutSpace(drawings, by, service));
         List<Drawn> starts = new ArrayList<>(drawings);
         bare.forEach(start -> starts.add(start.drawn()));
-        Found<Drawn> found = Search.in(new LayoutSpace(starts, by, service), limits, watch);
+        Found<Drawn> found = FrontSearch.in(new LayoutSpace(starts, by, service), limits, watch);
         List<Made> made = found.front().stream().map(member -> made(member, bare)).toList();
         return told(made, new Done(found.tally(), limits.steps(), bare.size(), found.whole()));
     }

@@ -1,10 +1,8 @@
 package stillturning.dossier.exploration;
 
-import java.util.List;
-import java.util.Set;
 import stillturning.assess.Scrutiny;
 import stillturning.assess.front.Space;
-import stillturning.assess.front.Trial;
+import stillturning.assess.front.TrialResult;
 import stillturning.assess.requirement.Survey;
 import stillturning.dossier.RequirementSurvey;
 import stillturning.dossier.redrawn.DrawnStep;
@@ -14,6 +12,9 @@ import stillturning.files.move.MoveKind;
 import stillturning.report.explored.Yardstick;
 import stillturning.story.UntoldStory;
 import stillturning.structure.shape.CandidateForm;
+
+import java.util.List;
+import java.util.Set;
 
 /**
  * Layouts, and the changes that lead from one to others.
@@ -68,8 +69,8 @@ record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements
         }
     }
 
-    private static Trial missed(String by, List<String> evidence) {
-        return new Trial.Missed(by, Double.MAX_VALUE, evidence);
+    private static TrialResult missed(String by, List<String> evidence) {
+        return new TrialResult.Missed(by, Double.MAX_VALUE, evidence);
     }
 
     private record Looked(Scrutiny scrutiny, LayoutSpace in, List<String> evidence)
@@ -80,25 +81,25 @@ record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements
         }
 
         @Override
-        public Trial trial() {
+        public TrialResult trial() {
             if (!in.service.takesOff(scrutiny)) {
-                return new Trial.Missed(Service.TAKES_OFF, 1, evidence);
+                return new TrialResult.Missed(Service.TAKES_OFF, 1, evidence);
             }
             try {
                 return scrutiny.refusal(Set.copyOf(evidence))
                         .map(this::missed)
                         .orElseGet(
                                 () ->
-                                        new Trial.Met(
+                                        new TrialResult.Met(
                                                 in.by.of(scrutiny.values()), scrutiny.nearest()));
             } catch (UntoldStory e) {
                 return LayoutSpace.missed(COMPUTED, evidence);
             }
         }
 
-        private Trial missed(Scrutiny.Refusal refusal) {
+        private TrialResult missed(Scrutiny.Refusal refusal) {
             List<String> breaking = refusal.breaking();
-            return new Trial.Missed(
+            return new TrialResult.Missed(
                     refusal.requirement(),
                     Math.max(1, breaking.size()),
                     breaking.isEmpty() ? evidence : breaking);
@@ -106,5 +107,5 @@ record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements
     }
 
     /** One that is out before anything is told. */
-    private record Out(List<Double> atBest, Trial trial) implements Look {}
+    private record Out(List<Double> atBest, TrialResult trial) implements Look {}
 }

@@ -1,5 +1,27 @@
 package stillturning.dossier.record;
 
+import stillturning.files.ReadStudy;
+import stillturning.files.record.Blank;
+import stillturning.files.record.Blank.Notation;
+import stillturning.files.record.BlankForm;
+import stillturning.files.value.Range;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.reliability.asbuilt.Compared;
+import stillturning.reliability.asbuilt.Expectation;
+import stillturning.reliability.asbuilt.Expectations;
+import stillturning.reliability.asbuilt.Measurand;
+import stillturning.reliability.asbuilt.Measurand.Kind;
+import stillturning.reliability.asbuilt.StepKey;
+import stillturning.reliability.groundtest.Configuration;
+import stillturning.reliability.groundtest.GroundTests;
+import stillturning.report.Cautions;
+import stillturning.report.groundtest.PlanWords;
+import stillturning.report.groundtest.PlannedTest;
+import stillturning.report.record.FormLine;
+import stillturning.report.record.MeasuredWords;
+import stillturning.story.UntoldStory;
+
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -9,27 +31,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import stillturning.files.ReadStudy;
-import stillturning.files.record.Blank;
-import stillturning.files.record.Blank.Notation;
-import stillturning.files.record.Form;
-import stillturning.files.value.Range;
-import stillturning.model.Candidate;
-import stillturning.model.Study;
-import stillturning.reliability.asbuilt.Compared;
-import stillturning.reliability.asbuilt.Expectation;
-import stillturning.reliability.asbuilt.Expectations;
-import stillturning.reliability.asbuilt.StepKey;
-import stillturning.reliability.asbuilt.Subject;
-import stillturning.reliability.asbuilt.Subject.Kind;
-import stillturning.reliability.groundtest.Configuration;
-import stillturning.reliability.groundtest.GroundTests;
-import stillturning.report.Cautions;
-import stillturning.report.groundtest.PlanWords;
-import stillturning.report.groundtest.PlannedTest;
-import stillturning.report.record.Line;
-import stillturning.report.record.MeasuredWords;
-import stillturning.story.UntoldStory;
 
 /** Everything of a candidate that can be filled in, and the form that asks for it. */
 public final class AskedFor {
@@ -125,7 +126,7 @@ public final class AskedFor {
     }
 
     /** Everything that may be filled in, in the form's order; nothing of it measured. */
-    public List<Line> lines() {
+    public List<FormLine> lines() {
         List<Expectation> all = new ArrayList<>(expectations.batteries());
         all.addAll(expectations.loads());
         all.addAll(expectations.paths());
@@ -133,7 +134,7 @@ public final class AskedFor {
         return all.stream()
                 .map(
                         e ->
-                                new Line(
+                                new FormLine(
                                         path(e.subject()),
                                         words.says(e.subject()),
                                         Compared.not(e),
@@ -143,7 +144,7 @@ public final class AskedFor {
     }
 
     /** Where something stands in the form. */
-    static String path(Subject subject) {
+    static String path(Measurand subject) {
         String step = TEST + "." + subject.step().replace('/', '.');
         return switch (subject.kind()) {
             case CAPACITY -> BATTERIES + "." + subject.at() + ".capacity";
@@ -175,7 +176,7 @@ public final class AskedFor {
         return lines().stream().map(AskedFor::blank).toList();
     }
 
-    private static Blank blank(Line line) {
+    private static Blank blank(FormLine line) {
         Expectation expectation = line.compared().expectation();
         Kind kind = expectation.subject().kind();
         return new Blank(
@@ -186,10 +187,10 @@ public final class AskedFor {
 
     /** What can be filled in of each group of the form, with what stands above the group. */
     public List<AskedGroup> groups() throws UntoldStory {
-        Form form = form();
-        Map<String, Line> lines = new LinkedHashMap<>();
+        BlankForm form = form();
+        Map<String, FormLine> lines = new LinkedHashMap<>();
         lines().forEach(line -> lines.put(line.path(), line));
-        Map<String, List<Line>> byGroup = new LinkedHashMap<>();
+        Map<String, List<FormLine>> byGroup = new LinkedHashMap<>();
         for (Blank blank : form.blanks()) {
             Optional.ofNullable(lines.get(blank.path()))
                     .ifPresent(
@@ -217,12 +218,12 @@ public final class AskedFor {
     }
 
     /** How a line is written, by an example. */
-    public static String example(Line line) {
+    public static String example(FormLine line) {
         return notation(line.compared().expectation().subject().kind()).example();
     }
 
     /** What keeps to the prediction of a line; empty for what is no number. */
-    public static String predicted(Line line) {
+    public static String predicted(FormLine line) {
         return blank(line).beside();
     }
 
@@ -231,7 +232,7 @@ public final class AskedFor {
      *
      * @throws UntoldStory if the candidate has no steady state with nothing wrong
      */
-    public Form form() throws UntoldStory {
+    public BlankForm form() throws UntoldStory {
         Set<String> main =
                 expectations.mainPaths().stream()
                         .map(e -> path(e.subject()))
@@ -240,7 +241,7 @@ public final class AskedFor {
                 blanks().stream()
                         .filter(b -> !b.path().startsWith(PATHS + ".") || main.contains(b.path()))
                         .toList();
-        return new Form(head(), candidate.id(), read.fingerprint(), blanks, above());
+        return new BlankForm(head(), candidate.id(), read.fingerprint(), blanks, above());
     }
 
     private List<String> head() {
@@ -252,8 +253,8 @@ public final class AskedFor {
         head.add(Cautions.SHORT);
         head.add(
                 "Write behind the colons, each value with its unit; what stays empty was not"
-                        + " measured. In brackets stands what keeps to a prediction. Then: stillturning"
-                        + " record "
+                    + " measured. In brackets stands what keeps to a prediction. Then: stillturning"
+                    + " record "
                         + study.id()
                         + " --candidate "
                         + candidate.id()

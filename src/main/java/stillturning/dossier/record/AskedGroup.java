@@ -1,10 +1,11 @@
 package stillturning.dossier.record;
 
+import stillturning.report.record.FormLine;
+
 import java.util.List;
-import stillturning.report.record.Line;
 
 /** Some of what is asked for, under one title. */
-public record AskedGroup(String title, List<Line> lines) {
+public record AskedGroup(String title, List<FormLine> lines) {
     public AskedGroup {
         lines = List.copyOf(lines);
     }

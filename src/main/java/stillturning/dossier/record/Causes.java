@@ -1,13 +1,5 @@
 package stillturning.dossier.record;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import stillturning.files.StudyReader;
 import stillturning.files.value.Range;
 import stillturning.files.value.Variation;
@@ -18,24 +10,33 @@ import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 import stillturning.reliability.asbuilt.Compared;
 import stillturning.reliability.asbuilt.Compared.Verdict;
-import stillturning.reliability.asbuilt.Explaining;
 import stillturning.reliability.asbuilt.Explanation;
 import stillturning.reliability.asbuilt.JointExplanation.Needed;
+import stillturning.reliability.asbuilt.Measurand;
+import stillturning.reliability.asbuilt.Measurand.Kind;
 import stillturning.reliability.asbuilt.OpenValue;
+import stillturning.reliability.asbuilt.SingleValueFits;
 import stillturning.reliability.asbuilt.StepKey;
-import stillturning.reliability.asbuilt.Subject;
-import stillturning.reliability.asbuilt.Subject.Kind;
 import stillturning.reliability.groundtest.Configuration;
-import stillturning.reliability.groundtest.Reading;
+import stillturning.reliability.groundtest.InstrumentReading;
 import stillturning.reliability.groundtest.Replay;
-import stillturning.reliability.groundtest.Step;
+import stillturning.reliability.groundtest.TestStep;
 import stillturning.report.record.AsBuilt;
-import stillturning.report.record.Cause;
 import stillturning.report.record.Explained;
 import stillturning.report.record.Explained.Together;
 import stillturning.report.record.Explained.Written;
-import stillturning.report.record.Line;
+import stillturning.report.record.ExplainedValue;
+import stillturning.report.record.FormLine;
 import stillturning.story.UntoldStory;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /**
  * Which values of a study would explain readings of a ground test that do not keep to their
@@ -76,7 +77,7 @@ public final class Causes {
     private static List<Compared> inQuestion(AsBuilt built) {
         List<Compared> read =
                 built.lines().stream()
-                        .map(Line::compared)
+                        .map(FormLine::compared)
                         .filter(c -> c.measured().isPresent())
                         .filter(c -> isReading(c.expectation().subject().kind()))
                         .toList();
@@ -114,10 +115,10 @@ public final class Causes {
             tried.accept(range.place().path());
         }
         return new Explained(
-                Explaining.of(readings, values, slopes).stream()
+                SingleValueFits.of(readings, values, slopes).stream()
                         .map(e -> cause(e, range(ranges, e.value())))
                         .toList(),
-                Explaining.together(readings, values, slopes).stream()
+                SingleValueFits.together(readings, values, slopes).stream()
                         .map(
                                 e ->
                                         new Together(
@@ -142,8 +143,8 @@ public final class Causes {
                 Quantity.shown(needed.half(), range.dimension(), range.text()));
     }
 
-    private static Cause cause(Explanation explanation, Range range) {
-        return new Cause(
+    private static ExplainedValue cause(Explanation explanation, Range range) {
+        return new ExplainedValue(
                 explanation,
                 range.place().file(),
                 range.place().path(),
@@ -198,14 +199,14 @@ public final class Causes {
     }
 
     private double[] readings(Study study, Candidate as, List<Compared> wanted) throws UntoldStory {
-        Map<String, Step> steps =
+        Map<String, TestStep> steps =
                 asked.test().map(test -> StepKey.steps(test.plan())).orElse(Map.of());
         Map<Configuration, Replay> replays = new LinkedHashMap<>();
-        Map<String, Map<Subject, Double>> played = new LinkedHashMap<>();
+        Map<String, Map<Measurand, Double>> played = new LinkedHashMap<>();
         double[] values = new double[wanted.size()];
         for (int i = 0; i < values.length; i++) {
-            Subject subject = wanted.get(i).expectation().subject();
-            Map<Subject, Double> there = played.get(subject.step());
+            Measurand subject = wanted.get(i).expectation().subject();
+            Map<Measurand, Double> there = played.get(subject.step());
             if (there == null) {
                 Configuration configuration = StepKey.configurationOf(subject.step());
                 Replay replay = replays.get(configuration);
@@ -213,7 +214,7 @@ public final class Causes {
                     replay = new Replay(study, as, configuration);
                     replays.put(configuration, replay);
                 }
-                Optional<Step> step = Optional.ofNullable(steps.get(subject.step()));
+                Optional<TestStep> step = Optional.ofNullable(steps.get(subject.step()));
                 there = bySubject(subject.step(), replay.readings(step));
                 played.put(subject.step(), there);
             }
@@ -222,15 +223,17 @@ public final class Causes {
         return values;
     }
 
-    private static Map<Subject, Double> bySubject(String step, List<Reading> readings) {
+    private static Map<Measurand, Double> bySubject(String step, List<InstrumentReading> readings) {
         return readings.stream()
                 .collect(
                         Collectors.toMap(
                                 r ->
-                                        new Subject(
-                                                r.of() == Reading.Of.VOLTS ? Kind.VOLTS : Kind.AMPS,
+                                        new Measurand(
+                                                r.of() == InstrumentReading.Of.VOLTS
+                                                        ? Kind.VOLTS
+                                                        : Kind.AMPS,
                                                 step,
                                                 r.at()),
-                                Reading::predicted));
+                                InstrumentReading::predicted));
     }
 }

@@ -1,12 +1,5 @@
 package stillturning.dossier.record;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import stillturning.files.record.FilledForm;
 import stillturning.files.record.FilledForm.Filled;
 import stillturning.files.record.FilledForm.Former;
@@ -21,24 +14,32 @@ import stillturning.quantity.Formats;
 import stillturning.reliability.asbuilt.Compared;
 import stillturning.reliability.asbuilt.Compared.Verdict;
 import stillturning.reliability.asbuilt.DropFit;
-import stillturning.reliability.asbuilt.Estimate;
-import stillturning.reliability.asbuilt.Estimate.Known;
 import stillturning.reliability.asbuilt.Expectation;
+import stillturning.reliability.asbuilt.FittedValue;
+import stillturning.reliability.asbuilt.FittedValue.Known;
 import stillturning.reliability.asbuilt.LoadCurrent;
-import stillturning.reliability.asbuilt.Subject.Kind;
+import stillturning.reliability.asbuilt.Measurand.Kind;
 import stillturning.report.record.AsBuilt;
 import stillturning.report.record.Explained;
 import stillturning.report.record.Fit;
-import stillturning.report.record.Line;
+import stillturning.report.record.FormLine;
 import stillturning.report.record.MeasuredWords;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** What was filled in and what a log says, held against what is predicted. */
 public final class Held {
 
     private final AskedFor asked;
-    private final Map<String, Line> lines = new LinkedHashMap<>();
+    private final Map<String, FormLine> lines = new LinkedHashMap<>();
     private final List<String> remarks = new ArrayList<>();
 
     private Held(AskedFor asked) {
@@ -75,14 +76,14 @@ public final class Held {
         Held held = new Held(asked);
         form.ifPresent(held::take);
         fit.ifPresent(held::take);
-        List<Line> all = List.copyOf(held.lines.values());
+        List<FormLine> all = List.copyOf(held.lines.values());
         return new AsBuilt(
                 asked.study(),
                 asked.candidate(),
                 date,
                 all,
                 fit,
-                Offers.of(asked.read(), asked.candidate().id(), date, all),
+                ValueOffers.of(asked.read(), asked.candidate().id(), date, all),
                 Explained.NOTHING,
                 held.remarks);
     }
@@ -106,7 +107,7 @@ public final class Held {
     }
 
     private void take(Filled filled) {
-        Line line = line(filled.path());
+        FormLine line = line(filled.path());
         Expectation expectation = line.compared().expectation();
         Compared compared =
                 switch (expectation.subject().kind()) {
@@ -121,11 +122,11 @@ public final class Held {
         put(line.measured(compared, filled.text(), ""));
     }
 
-    private Line line(String path) {
+    private FormLine line(String path) {
         return Optional.ofNullable(lines.get(path)).orElseThrow();
     }
 
-    private void put(Line line) {
+    private void put(FormLine line) {
         lines.put(line.path(), line);
         Expectation expectation = line.compared().expectation();
         if (expectation.subject().kind() == Kind.PATH_OHMS
@@ -136,7 +137,7 @@ public final class Held {
         }
     }
 
-    private String beyond(Wire wire, Line line) {
+    private String beyond(Wire wire, FormLine line) {
         double more =
                 line.compared().measured().orElseThrow()
                         - line.compared().expectation().predicted();
@@ -193,8 +194,8 @@ public final class Held {
         }
     }
 
-    private void take(Fit fit, Kind kind, Estimate estimate) {
-        Line line =
+    private void take(Fit fit, Kind kind, FittedValue estimate) {
+        FormLine line =
                 lines.values().stream()
                         .filter(
                                 l ->
@@ -220,7 +221,7 @@ public final class Held {
                         });
     }
 
-    private static Compared compared(Line line, Known known) {
+    private static Compared compared(FormLine line, Known known) {
         return new Compared(
                 line.compared().expectation(),
                 OptionalDouble.of(known.value()),
@@ -261,11 +262,11 @@ public final class Held {
                 "");
     }
 
-    private static Kind kind(Line line) {
+    private static Kind kind(FormLine line) {
         return line.compared().expectation().subject().kind();
     }
 
-    private static Item item(Line line) {
+    private static Item item(FormLine line) {
         Expectation expectation = line.compared().expectation();
         Kind kind = kind(line);
         return new Item(

@@ -1,16 +1,9 @@
 package stillturning.dossier.suggest;
 
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Scrutiny;
 import stillturning.assess.front.Space;
-import stillturning.assess.front.Trial;
+import stillturning.assess.front.TrialResult;
 import stillturning.assess.suggest.Suggestion;
 import stillturning.assess.suggest.Wanted;
 import stillturning.assess.verdict.Verdict;
@@ -21,6 +14,14 @@ import stillturning.model.Join;
 import stillturning.parts.Part;
 import stillturning.story.UntoldStory;
 import stillturning.structure.shape.CandidateForm;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Drawings that small changes lead to, from one in which something is to be mended. */
 final class MendSpace implements Space<Drawn> {
@@ -137,8 +138,8 @@ final class MendSpace implements Space<Drawn> {
         }
 
         @Override
-        public Trial trial() {
-            return new Trial.Missed(by, Double.MAX_VALUE, evidence);
+        public TrialResult trial() {
+            return new TrialResult.Missed(by, Double.MAX_VALUE, evidence);
         }
     }
 
@@ -175,7 +176,7 @@ final class MendSpace implements Space<Drawn> {
         }
 
         @Override
-        public Trial trial() {
+        public TrialResult trial() {
             if (!service.takesOff(scrutiny)) {
                 return new Dead(Service.TAKES_OFF, evidence).trial();
             }
@@ -185,19 +186,19 @@ final class MendSpace implements Space<Drawn> {
             try {
                 Suggestion found = asked.suggestion(drawn, List.of(), before, scrutiny);
                 return found.left().size() < wanted.size()
-                        ? new Trial.Met(found.values(), evidence)
+                        ? new TrialResult.Met(found.values(), evidence)
                         : missed();
             } catch (UntoldStory e) {
                 return new Dead(COMPUTED, evidence).trial();
             }
         }
 
-        private Trial missed() {
+        private TrialResult missed() {
             List<String> by = new ArrayList<>();
             failing.forEach(v -> by.add(v.failure().name()));
             by.addAll(others);
             by.addAll(wanted.requirements());
-            return new Trial.Missed(by.get(0), shortfall(), evidence);
+            return new TrialResult.Missed(by.get(0), shortfall(), evidence);
         }
 
         /** The longer the engine runs, the nearer. */

@@ -1,21 +1,22 @@
 package stillturning.dossier.suggest;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Scrutiny;
 import stillturning.assess.front.Found;
-import stillturning.assess.front.Limits;
-import stillturning.assess.front.Search;
-import stillturning.assess.front.Watch;
+import stillturning.assess.front.FrontSearch;
+import stillturning.assess.front.SearchLimits;
+import stillturning.assess.front.SearchWatch;
 import stillturning.assess.suggest.Suggestion;
 import stillturning.assess.suggest.Suggestions;
 import stillturning.assess.suggest.Wanted;
 import stillturning.dossier.RequirementSurvey;
 import stillturning.files.move.Drawn;
 import stillturning.story.UntoldStory;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** Looks for small changes that mend a candidate. */
 public final class Suggest {
@@ -86,18 +87,18 @@ public final class Suggest {
      *
      * @param limits how many moves one after the other, and how many drawings at most
      */
-    public Suggested mending(Wanted wanted, Limits limits, Watch watch) {
+    public Suggested mending(Wanted wanted, SearchLimits limits, SearchWatch watch) {
         return mending(Asked.of(wanted), limits, watch);
     }
 
     /** Looks for what mends something else about it. */
-    public Suggested mending(Aim aim, Limits limits, Watch watch) {
+    public Suggested mending(Aim aim, SearchLimits limits, SearchWatch watch) {
         return mending(Asked.of(aim), limits, watch);
     }
 
-    private Suggested mending(Asked asked, Limits limits, Watch watch) {
+    private Suggested mending(Asked asked, SearchLimits limits, SearchWatch watch) {
         MendSpace space = new MendSpace(drawn, before, asked);
-        Found<Drawn> found = Search.in(space, limits, watch);
+        Found<Drawn> found = FrontSearch.in(space, limits, watch);
         List<Placed> placed = new ArrayList<>();
         for (Found.Member<Drawn> member : found.front()) {
             try {

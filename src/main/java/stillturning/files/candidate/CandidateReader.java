@@ -1,9 +1,5 @@
 package stillturning.files.candidate;
 
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
@@ -26,6 +22,11 @@ import stillturning.model.wiring.OpenGauges;
 import stillturning.parts.Load;
 import stillturning.parts.Tag;
 import stillturning.yaml.DocumentPlaces;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 
 /** Makes a candidate of what is written, every sketch expanded, and tells what does not fit. */
 public final class CandidateReader {
@@ -140,7 +141,7 @@ public final class CandidateReader {
     public Optional<Candidate> read(ChancesReader.Said chances) {
         leavesOut();
         returns();
-        Runs runs = build();
+        RunsReader runs = build();
         fit = InstallationReader.fit(candidate, assembly, report, ledger);
         chooseGauges(runs);
         odds = new OddsReader(candidate, expanded, assembly, report).read(chances, frame);
@@ -166,12 +167,12 @@ public final class CandidateReader {
         return Optional.of(read).filter(c -> report.isClean());
     }
 
-    private Runs build() {
+    private RunsReader build() {
         addLoads();
         candidate.parts().forEach(this::addPart);
         Terminals terminals = new Terminals(assembly, frame, report);
-        Runs runs =
-                new Runs(
+        RunsReader runs =
+                new RunsReader(
                         candidate,
                         new RunBuilder.Site(assembly, terminals, placement, frame, report, ledger));
         runs.build();
@@ -179,7 +180,7 @@ public final class CandidateReader {
         return runs;
     }
 
-    private void chooseGauges(Runs runs) {
+    private void chooseGauges(RunsReader runs) {
         if (report.isClean() && assembly.isComplete()) {
             Cockpit levers =
                     new Cockpit(candidate.positions().flight(), Map.of(), List.of(), List.of());

@@ -1,5 +1,13 @@
 package stillturning.files.finding;
 
+import stillturning.files.entry.CandidateEntry;
+import stillturning.files.entry.RunText;
+import stillturning.files.entry.RunText.Anchor;
+import stillturning.files.entry.RunText.Item;
+import stillturning.files.entry.RunText.Through;
+import stillturning.yaml.DocumentPlaces;
+import stillturning.yaml.Problem;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -8,13 +16,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import stillturning.files.entry.CandidateEntry;
-import stillturning.files.entry.RunText;
-import stillturning.files.entry.RunText.Anchor;
-import stillturning.files.entry.RunText.Item;
-import stillturning.files.entry.RunText.Through;
-import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.Problem;
 
 /** Finds out which parts of a candidate a message is about. */
 public final class FileFindings {
@@ -39,7 +40,7 @@ public final class FileFindings {
 
     /** Findings about no candidate. */
     public static List<FileFinding> aboutNoPart(
-            Collection<Problem> problems, Collection<Remark> remarks) {
+            Collection<Problem> problems, Collection<FileRemark> remarks) {
         FileFindings none = new FileFindings(Optional.empty(), Map.of(), path -> Optional.empty());
         List<FileFinding> findings = new ArrayList<>();
         problems.forEach(p -> findings.add(none.of(p, Optional.empty())));
@@ -59,7 +60,7 @@ public final class FileFindings {
                 subject.map(List::of).orElseGet(() -> partsAt(problem.path())));
     }
 
-    public FileFinding of(Remark remark) {
+    public FileFinding of(FileRemark remark) {
         return new FileFinding(
                 false,
                 remark.file(),

@@ -1,15 +1,16 @@
 package stillturning.files.finding;
 
+import stillturning.files.entry.Names;
+import stillturning.yaml.DocumentPlaces;
+import stillturning.yaml.Problem;
+import stillturning.yaml.Spelling;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.files.entry.Names;
-import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.Problem;
-import stillturning.yaml.Spelling;
 
 /** Collects what is to be said about one file. */
 public final class ProblemCollector {
@@ -38,7 +39,7 @@ public final class ProblemCollector {
     private final DocumentPlaces places;
     private final List<Problem> problems = new ArrayList<>();
     private final Map<Problem, String> subjects = new HashMap<>();
-    private final List<Remark> remarks = new ArrayList<>();
+    private final List<FileRemark> remarks = new ArrayList<>();
 
     public ProblemCollector(DocumentPlaces places) {
         this.places = places;
@@ -48,7 +49,7 @@ public final class ProblemCollector {
         return problems;
     }
 
-    public List<Remark> remarks() {
+    public List<FileRemark> remarks() {
         return remarks;
     }
 
@@ -98,7 +99,7 @@ public final class ProblemCollector {
     public void remark(Spot spot, String words) {
         Problem at = placed(spot, words, "");
         if (remarks.size() < MOST) {
-            remarks.add(new Remark(at.file(), at.line(), at.column(), at.path(), words));
+            remarks.add(new FileRemark(at.file(), at.line(), at.column(), at.path(), words));
         }
     }
 

@@ -1,12 +1,5 @@
 package stillturning.files.goal;
 
-import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import stillturning.files.entry.CriteriaEntry;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.finding.ProblemCollector;
@@ -15,11 +8,19 @@ import stillturning.model.CriterionName;
 import stillturning.model.Study;
 import stillturning.model.goal.ComplexityCount;
 import stillturning.model.goal.ComplexityWeights;
-import stillturning.model.goal.Importance;
+import stillturning.model.goal.CriterionOrder;
 import stillturning.model.goal.MeanWeights;
 import stillturning.model.goal.Preferences;
 import stillturning.model.goal.ValueScale;
 import stillturning.yaml.DocumentPlaces;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Reads what a study prefers: weights, their order, scales, and what adds to complexity. */
 public final class PreferencesReader {
@@ -45,20 +46,20 @@ public final class PreferencesReader {
     }
 
     /** A statement such as "weight over cost"; empty if it is none, or names no criterion. */
-    public static Optional<Importance> statement(String said) {
+    public static Optional<CriterionOrder> statement(String said) {
         Matcher parts = OVER.matcher(said.strip());
         return parts.matches()
                 ? StudyEntry.criterion(parts.group(1))
                         .flatMap(
                                 h ->
                                         StudyEntry.criterion(parts.group(2))
-                                                .map(l -> new Importance(h, l)))
+                                                .map(l -> new CriterionOrder(h, l)))
                 : Optional.empty();
     }
 
     /** The preferences; what is wrong is told and left out. */
     public Preferences read() {
-        List<Importance> importances = importances();
+        List<CriterionOrder> importances = importances();
         return new Preferences(weights(importances), scales(), importances, complexity());
     }
 
@@ -118,8 +119,8 @@ public final class PreferencesReader {
                 List.of(ComplexityCount.values()).stream().map(StudyEntry::key).toList());
     }
 
-    private List<Importance> importances() {
-        List<Importance> importances = new ArrayList<>();
+    private List<CriterionOrder> importances() {
+        List<CriterionOrder> importances = new ArrayList<>();
         for (int i = 0; i < study.importance().size(); i++) {
             importance(i, study.importance().get(i)).ifPresent(importances::add);
         }
@@ -133,7 +134,7 @@ public final class PreferencesReader {
         return importances;
     }
 
-    private Optional<Importance> importance(int index, String said) {
+    private Optional<CriterionOrder> importance(int index, String said) {
         String path = DocumentPlaces.item("importance", index);
         Matcher parts = OVER.matcher(said.strip());
         if (!parts.matches()) {
@@ -145,7 +146,7 @@ public final class PreferencesReader {
         }
         Optional<CriterionName> heavier = criterion(path, parts.group(1));
         Optional<CriterionName> lighter = criterion(path, parts.group(2));
-        return heavier.flatMap(h -> lighter.map(l -> new Importance(h, l)));
+        return heavier.flatMap(h -> lighter.map(l -> new CriterionOrder(h, l)));
     }
 
     private Optional<CriterionName> criterion(String path, String key) {
@@ -161,7 +162,7 @@ public final class PreferencesReader {
         return List.of(CriterionName.values()).stream().map(StudyEntry::key).toList();
     }
 
-    private List<Study.Weight> weights(List<Importance> known) {
+    private List<Study.Weight> weights(List<CriterionOrder> known) {
         List<Study.Weight> weights = weights();
         if (study.weights().isEmpty() && swings().isEmpty() && !known.isEmpty()) {
             return MeanWeights.of(List.of(CriterionName.values()), known).orElse(weights);
@@ -172,7 +173,7 @@ public final class PreferencesReader {
         return weights;
     }
 
-    private void contradicted(Importance known) {
+    private void contradicted(CriterionOrder known) {
         report.problem(
                 swings().isEmpty()
                         ? DocumentPlaces.under("weights", StudyEntry.key(known.lighter()))

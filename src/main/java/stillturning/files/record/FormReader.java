@@ -1,13 +1,5 @@
 package stillturning.files.record;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import stillturning.files.record.FilledForm.Filled;
 import stillturning.files.record.FilledForm.Former;
 import stillturning.files.record.FilledForm.Value;
@@ -18,10 +10,20 @@ import stillturning.yaml.Tree;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
 /** Reads a form that was filled in. */
 public final class FormReader {
 
-    private static final Set<String> HEADS = Set.of(Form.RECORD, Form.STUDY, Form.DATE, Form.BY);
+    private static final Set<String> HEADS =
+            Set.of(BlankForm.RECORD, BlankForm.STUDY, BlankForm.DATE, BlankForm.BY);
 
     /**
      * What came of reading.
@@ -84,7 +86,12 @@ public final class FormReader {
         }
         problems.sort(null);
         return new Read(
-                new FilledForm(head(Form.STUDY), head(Form.DATE), head(Form.BY), filled, former),
+                new FilledForm(
+                        head(BlankForm.STUDY),
+                        head(BlankForm.DATE),
+                        head(BlankForm.BY),
+                        filled,
+                        former),
                 problems);
     }
 
@@ -98,20 +105,25 @@ public final class FormReader {
     }
 
     private void whose(String candidate) {
-        if (!head(Form.RECORD).equals(candidate)) {
+        if (!head(BlankForm.RECORD).equals(candidate)) {
             problem(
-                    Form.RECORD,
-                    head(Form.RECORD).isEmpty()
+                    BlankForm.RECORD,
+                    head(BlankForm.RECORD).isEmpty()
                             ? "the form does not say which candidate it is of"
-                            : "the form is of candidate \"" + Excerpt.of(head(Form.RECORD)) + "\"",
+                            : "the form is of candidate \""
+                                    + Excerpt.of(head(BlankForm.RECORD))
+                                    + "\"",
                     "write record: " + candidate + ", or name the other with --candidate");
         }
     }
 
     private void date() {
-        String date = head(Form.DATE);
+        String date = head(BlankForm.DATE);
         if (!date.isEmpty() && !isDay(date)) {
-            problem(Form.DATE, "\"" + Excerpt.of(date) + "\" is no day", "write it as 2026-05-17");
+            problem(
+                    BlankForm.DATE,
+                    "\"" + Excerpt.of(date) + "\" is no day",
+                    "write it as 2026-05-17");
         }
     }
 
@@ -161,7 +173,7 @@ public final class FormReader {
 
     /** Whether it says of itself that it was made of another state of the study. */
     private boolean isOlder() {
-        String made = head(Form.STUDY);
+        String made = head(BlankForm.STUDY);
         return !made.isEmpty() && !made.equals(current);
     }
 

@@ -1,10 +1,11 @@
 package stillturning.model.goal;
 
+import stillturning.model.CriterionName;
+import stillturning.model.Study.Weight;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stillturning.model.CriterionName;
-import stillturning.model.Study.Weight;
 
 /**
  * The weights of one who knows none: the mean of all that agree with what is known of their order.
@@ -15,18 +16,19 @@ import stillturning.model.Study.Weight;
 public final class MeanWeights {
 
     private final List<CriterionName> criteria;
-    private final List<Importance> known;
+    private final List<CriterionOrder> known;
     private final double[] sums;
     private int orders;
 
-    private MeanWeights(List<CriterionName> criteria, List<Importance> known) {
+    private MeanWeights(List<CriterionName> criteria, List<CriterionOrder> known) {
         this.criteria = criteria;
         this.known = known;
         sums = new double[criteria.size()];
     }
 
     /** The mean weights, summing to 1; empty where no weighting agrees with what is known. */
-    public static Optional<List<Weight>> of(List<CriterionName> criteria, List<Importance> known) {
+    public static Optional<List<Weight>> of(
+            List<CriterionName> criteria, List<CriterionOrder> known) {
         MeanWeights mean = new MeanWeights(criteria, known);
         mean.collect(new ArrayList<>());
         return mean.orders == 0 ? Optional.empty() : Optional.of(mean.weights());

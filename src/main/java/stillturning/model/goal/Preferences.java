@@ -1,9 +1,10 @@
 package stillturning.model.goal;
 
-import java.util.List;
-import java.util.Optional;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
+
+import java.util.List;
+import java.util.Optional;
 
 /**
  * What the builder prefers.
@@ -16,7 +17,7 @@ import stillturning.model.Study.Weight;
 public record Preferences(
         List<Weight> weights,
         List<ValueScale> scales,
-        List<Importance> importances,
+        List<CriterionOrder> importances,
         ComplexityWeights complexity) {
 
     public Preferences {
@@ -41,7 +42,7 @@ public record Preferences(
     }
 
     /** The same with other things known of the order of the weights. */
-    public Preferences knowing(List<Importance> others) {
+    public Preferences knowing(List<CriterionOrder> others) {
         return new Preferences(weights, scales, others, complexity);
     }
 

@@ -1,14 +1,5 @@
 package stillturning.model.wiring;
 
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.BiPredicate;
-import java.util.function.BooleanSupplier;
-import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
@@ -23,6 +14,16 @@ import stillturning.parts.Cable;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;
 import stillturning.parts.element.curve.WireHeating;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiPredicate;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
 
 /**
  * Thickens the wires whose gauge nobody wrote until they meet the rules by which sizes are judged:
@@ -118,7 +119,9 @@ public final class OpenGauges {
                         .toList();
         double amps = bounds.runningAmps(need.get());
         boolean continuous = need.get().use().duty() >= 1 && !bounds.isStarter(load.id());
-        double limit = Limits.ROUNDING * Limits.dropVolts(aircraft.nominalVolts(), continuous);
+        double limit =
+                PublishedLimits.ROUNDING
+                        * PublishedLimits.dropVolts(aircraft.nominalVolts(), continuous);
         double metres = wires.stream().mapToDouble(Wire::metres).sum();
         thicken(
                 wires,
@@ -134,7 +137,10 @@ public final class OpenGauges {
 
     private void main(MainLine main) {
         double most =
-                Limits.ROUNDING * Limits.MAIN_POWER_SHARE * aircraft.nominalVolts() / main.amps();
+                PublishedLimits.ROUNDING
+                        * PublishedLimits.MAIN_POWER_SHARE
+                        * aircraft.nominalVolts()
+                        / main.amps();
         double metres = main.wires().stream().mapToDouble(Wire::metres).sum();
         thicken(
                 main.wires(),

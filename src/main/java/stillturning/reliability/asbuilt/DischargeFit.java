@@ -1,8 +1,5 @@
 package stillturning.reliability.asbuilt;
 
-import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
@@ -15,12 +12,17 @@ import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
+
 import stillturning.parts.element.Cell;
 import stillturning.reliability.asbuilt.DischargeLog.Sample;
-import stillturning.reliability.asbuilt.Estimate.Known;
-import stillturning.reliability.asbuilt.Estimate.Of;
-import stillturning.reliability.asbuilt.Estimate.Unknown;
 import stillturning.reliability.asbuilt.FittedBattery.Quality;
+import stillturning.reliability.asbuilt.FittedValue.Known;
+import stillturning.reliability.asbuilt.FittedValue.Of;
+import stillturning.reliability.asbuilt.FittedValue.Unknown;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Capacity, resistance and first charge of a battery, by least squares over a discharge. */
 public final class DischargeFit {
@@ -270,7 +272,7 @@ public final class DischargeFit {
         return new TDistribution(degrees()).inverseCumulativeProbability(0.975);
     }
 
-    private Estimate factor(double stated, double[] best, RealMatrix spread, Of of) {
+    private FittedValue factor(double stated, double[] best, RealMatrix spread, Of of) {
         int at = column(of);
         double error = Math.sqrt(spread.getEntry(at, at));
         double half = quantile() * error;
@@ -280,7 +282,7 @@ public final class DischargeFit {
                 : unknown(spread, of);
     }
 
-    private Estimate charge(double[] best, RealMatrix spread) {
+    private FittedValue charge(double[] best, RealMatrix spread) {
         double value = best[DischargeModel.CHARGE];
         if (known.isPresent()) {
             return new Known(value, 0, value, value);

@@ -6,7 +6,7 @@ package stillturning.reliability.asbuilt;
  * @param low least that keeps to it
  * @param high most that keeps to it
  */
-public record Expectation(Subject subject, double predicted, double low, double high) {
+public record Expectation(Measurand subject, double predicted, double low, double high) {
 
     public Expectation {
         if (!(low <= predicted && predicted <= high)) {

@@ -1,14 +1,5 @@
 package stillturning.reliability.asbuilt;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.LoadNeed;
 import stillturning.model.Study;
@@ -18,17 +9,27 @@ import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Contact;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Protector;
-import stillturning.reliability.asbuilt.Subject.Kind;
+import stillturning.reliability.asbuilt.Measurand.Kind;
 import stillturning.reliability.groundtest.Configuration;
 import stillturning.reliability.groundtest.GroundTest;
-import stillturning.reliability.groundtest.Reading;
+import stillturning.reliability.groundtest.InstrumentReading;
 import stillturning.reliability.groundtest.Stage;
-import stillturning.reliability.groundtest.Step;
+import stillturning.reliability.groundtest.TestStep;
 import stillturning.story.Moment;
 import stillturning.story.Spell;
 import stillturning.story.Spell.Condition;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Everything that is predicted of a candidate and can be measured. */
 public final class Expectations {
@@ -70,12 +71,12 @@ public final class Expectations {
                                 double aged = open.share(part.id(), "health");
                                 all.add(
                                         expected(
-                                                Subject.of(Kind.CAPACITY, part.id()),
+                                                Measurand.of(Kind.CAPACITY, part.id()),
                                                 cell.capacity().coulombs(),
                                                 open.share(part.id(), "capacity") + aged));
                                 all.add(
                                         expected(
-                                                Subject.of(Kind.BATTERY_OHMS, part.id()),
+                                                Measurand.of(Kind.BATTERY_OHMS, part.id()),
                                                 cell.ohms(),
                                                 open.share(part.id(), "resistance") + aged));
                             });
@@ -101,7 +102,7 @@ public final class Expectations {
 
     private Expectation load(LoadNeed load) {
         return expected(
-                Subject.of(Kind.LOAD_AMPS, load.id()),
+                Measurand.of(Kind.LOAD_AMPS, load.id()),
                 load.demand().amps(),
                 open.share(load.id(), "draws"));
     }
@@ -115,7 +116,7 @@ public final class Expectations {
 
     private Expectation path(Part part, double ohms) {
         String key = part.role() == Part.Role.WIRE ? "length" : "resistance";
-        return expected(Subject.of(Kind.PATH_OHMS, part.id()), ohms, open.share(part.id(), key));
+        return expected(Measurand.of(Kind.PATH_OHMS, part.id()), ohms, open.share(part.id(), key));
     }
 
     /** Resistance of a part that is nothing else (ohm). */
@@ -188,26 +189,26 @@ public final class Expectations {
         return all;
     }
 
-    private static List<Expectation> step(String key, Step step) {
+    private static List<Expectation> step(String key, TestStep step) {
         List<Expectation> all = new ArrayList<>();
-        all.add(new Expectation(new Subject(Kind.HAPPENED, key, step.hand().part()), 1, 1, 1));
+        all.add(new Expectation(new Measurand(Kind.HAPPENED, key, step.hand().part()), 1, 1, 1));
         all.addAll(read(key, step.readings()));
         return all;
     }
 
-    private static List<Expectation> read(String step, List<Reading> readings) {
+    private static List<Expectation> read(String step, List<InstrumentReading> readings) {
         return readings.stream()
                 .map(
                         r ->
                                 new Expectation(
-                                        new Subject(kind(r.of()), step, r.at()),
+                                        new Measurand(kind(r.of()), step, r.at()),
                                         r.predicted(),
                                         r.low(),
                                         r.high()))
                 .toList();
     }
 
-    private static Kind kind(Reading.Of of) {
+    private static Kind kind(InstrumentReading.Of of) {
         return switch (of) {
             case VOLTS -> Kind.VOLTS;
             case AMPS -> Kind.AMPS;
@@ -215,7 +216,7 @@ public final class Expectations {
         };
     }
 
-    private static Expectation expected(Subject subject, double value, double share) {
+    private static Expectation expected(Measurand subject, double value, double share) {
         double open = subject.kind().allowance(value) + share * Math.abs(value);
         return new Expectation(subject, value, Math.max(0, value - open), value + open);
     }

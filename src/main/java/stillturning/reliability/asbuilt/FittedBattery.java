@@ -9,7 +9,8 @@ package stillturning.reliability.asbuilt;
  *     than a full one
  * @param quality how well the battery of the program follows the log
  */
-public record FittedBattery(Estimate capacity, Estimate ohms, Estimate charge, Quality quality) {
+public record FittedBattery(
+        FittedValue capacity, FittedValue ohms, FittedValue charge, Quality quality) {
 
     /** More than this between log and model, and it is another battery: of 12 V (V). A guess. */
     public static final double MOST_MISFIT_VOLTS = 0.1;

@@ -1,14 +1,15 @@
 package stillturning.reliability.asbuilt;
 
-import java.util.LinkedHashMap;
-import java.util.Locale;
-import java.util.Map;
-import java.util.stream.Collectors;
 import stillturning.reliability.groundtest.Configuration;
 import stillturning.reliability.groundtest.GroundTest;
 import stillturning.reliability.groundtest.Hand;
 import stillturning.reliability.groundtest.Stage;
-import stillturning.reliability.groundtest.Step;
+import stillturning.reliability.groundtest.TestStep;
+
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * Names of the steps of a plan that say what is done: a step keeps its name when the study changes
@@ -46,10 +47,10 @@ public final class StepKey {
     }
 
     /** Steps of a plan by name, in its order. */
-    public static Map<String, Step> steps(GroundTest plan) {
-        Map<String, Step> steps = new LinkedHashMap<>();
+    public static Map<String, TestStep> steps(GroundTest plan) {
+        Map<String, TestStep> steps = new LinkedHashMap<>();
         for (Stage stage : plan.stages()) {
-            for (Step step : stage.steps()) {
+            for (TestStep step : stage.steps()) {
                 String name = configuration(stage.configuration()) + "/" + of(step);
                 String free = name;
                 for (int more = 2; steps.containsKey(free); more++) {
@@ -61,7 +62,7 @@ public final class StepKey {
         return steps;
     }
 
-    private static String of(Step step) {
+    private static String of(TestStep step) {
         Hand hand = step.hand();
         String levers =
                 hand.levers().entrySet().stream()

@@ -1,12 +1,5 @@
 package stillturning.reliability.combined;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import stillturning.model.Candidate;
 import stillturning.model.LoadNeed;
 import stillturning.model.Procedure;
@@ -17,13 +10,21 @@ import stillturning.model.failure.FailureCatalogue;
 import stillturning.model.failure.FailureCatalogue.Misplaced;
 import stillturning.reliability.combined.Conditions.Flight;
 import stillturning.reliability.combined.SetTrial.Timelines;
-import stillturning.reliability.cutset.Answer;
 import stillturning.reliability.cutset.CutSearch;
 import stillturning.reliability.cutset.CutSets;
-import stillturning.reliability.cutset.Watch;
+import stillturning.reliability.cutset.SetSearchWatch;
+import stillturning.reliability.cutset.SetVerdict;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.SteadyStates;
 import stillturning.story.timeline.Timeline;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Finds what events do together in one candidate. */
 public final class CombinedFailures {
@@ -90,7 +91,7 @@ public final class CombinedFailures {
      * @throws UntoldStory if the candidate has no steady state with nothing wrong
      */
     public static CombinedResult of(
-            Study study, Candidate candidate, List<Event> events, int order, Watch watch)
+            Study study, Candidate candidate, List<Event> events, int order, SetSearchWatch watch)
             throws UntoldStory {
         SetTrial trial = trial(study, candidate, events);
         CutSets sets = CutSearch.of(events.size(), order, trial, watch);
@@ -115,8 +116,8 @@ public final class CombinedFailures {
                         set ->
                                 set.length == 1 || IntStream.of(set).anyMatch(some::contains)
                                         ? trial.of(set)
-                                        : Answer.IMPOSSIBLE,
-                        Watch.NOBODY);
+                                        : SetVerdict.IMPOSSIBLE,
+                        SetSearchWatch.NOBODY);
         List<String> untold = sets.untold().stream().map(trial::why).toList();
         return new CombinedResult(candidate, events, sets, untold, trial.stories());
     }

@@ -1,7 +1,8 @@
 package stillturning.reliability.combined;
 
+import stillturning.reliability.cutset.SetVerdict;
+
 import java.util.Set;
-import stillturning.reliability.cutset.Answer;
 
 /**
  * What a set of changes came to.
@@ -9,7 +10,7 @@ import stillturning.reliability.cutset.Answer;
  * @param called parts that were called upon, or may have been
  * @param why why nobody could say; empty if somebody could
  */
-record SetOutcome(Answer answer, Set<String> called, String why) {
+record SetOutcome(SetVerdict answer, Set<String> called, String why) {
     SetOutcome {
         called = Set.copyOf(called);
     }

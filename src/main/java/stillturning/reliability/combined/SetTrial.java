@@ -1,7 +1,24 @@
 package stillturning.reliability.combined;
 
-import static java.util.stream.Collectors.toSet;
 import static stillturning.story.timeline.Timeline.HORIZON_SECONDS;
+
+import static java.util.stream.Collectors.toSet;
+
+import stillturning.model.Candidate;
+import stillturning.model.CountsFrom;
+import stillturning.model.Landing;
+import stillturning.model.Procedure;
+import stillturning.model.failure.Failure;
+import stillturning.reliability.cutset.SetOracle;
+import stillturning.reliability.cutset.SetVerdict;
+import stillturning.story.Endurance;
+import stillturning.story.Pilot;
+import stillturning.story.Setting;
+import stillturning.story.Story;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
+import stillturning.story.UntoldStory;
+import stillturning.story.timeline.Timeline;
 
 import java.nio.IntBuffer;
 import java.util.Arrays;
@@ -12,21 +29,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
-import stillturning.model.Candidate;
-import stillturning.model.CountsFrom;
-import stillturning.model.Landing;
-import stillturning.model.Procedure;
-import stillturning.model.failure.Failure;
-import stillturning.reliability.cutset.Answer;
-import stillturning.reliability.cutset.Trial;
-import stillturning.story.Endurance;
-import stillturning.story.Pilot;
-import stillturning.story.Setting;
-import stillturning.story.Story;
-import stillturning.story.StoryEvent;
-import stillturning.story.StoryEvent.Kind;
-import stillturning.story.UntoldStory;
-import stillturning.story.timeline.Timeline;
 
 /**
  * Tells what sets of events lead to, each set of changes once.
@@ -35,7 +37,7 @@ import stillturning.story.timeline.Timeline;
  * part: until then both stories are the same, current by current. What changes another element of
  * its part, such as the coil that holds a welded contact, calls upon it from the start.
  */
-final class SetTrial implements Trial {
+final class SetTrial implements SetOracle {
 
     /** An endurance that misses what is enough by so little is told exactly. */
     private static final double DOUBT = 0.01;
@@ -64,8 +66,8 @@ final class SetTrial implements Trial {
     }
 
     @Override
-    public Answer of(int[] events) {
-        return conditions.of(events).map(all -> told(all).answer()).orElse(Answer.IMPOSSIBLE);
+    public SetVerdict of(int[] events) {
+        return conditions.of(events).map(all -> told(all).answer()).orElse(SetVerdict.IMPOSSIBLE);
     }
 
     /** Why nobody can say what these events come to. */
@@ -138,9 +140,9 @@ final class SetTrial implements Trial {
         try {
             Story story = story(failure, Setting.with(pilot));
             boolean lost = story.engine().misses(landing);
-            return new SetOutcome(lost ? Answer.LOST : Answer.LIVES, called(story), "");
+            return new SetOutcome(lost ? SetVerdict.LOST : SetVerdict.LIVES, called(story), "");
         } catch (UntoldStory e) {
-            return new SetOutcome(Answer.UNTOLD, Set.of(), String.valueOf(e.getMessage()));
+            return new SetOutcome(SetVerdict.UNTOLD, Set.of(), String.valueOf(e.getMessage()));
         }
     }
 

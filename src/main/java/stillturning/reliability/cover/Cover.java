@@ -1,13 +1,14 @@
 package stillturning.reliability.cover;
 
+import stillturning.reliability.cover.CoverChoice.Proof;
+import stillturning.reliability.cover.Solver.Answer;
+import stillturning.reliability.cover.Solver.Budget;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
-import stillturning.reliability.cover.CoverChoice.Proof;
-import stillturning.reliability.cover.Solver.Answer;
-import stillturning.reliability.cover.Solver.Budget;
 
 /** Chooses the cheapest sets that cover every item which can be covered at all. */
 public final class Cover {
@@ -18,7 +19,7 @@ public final class Cover {
     private Cover() {}
 
     /** As {@link #of(int, List, long)} with the usual budget. */
-    public static CoverChoice of(int items, List<Offer> offers) {
+    public static CoverChoice of(int items, List<CoverSet> offers) {
         return of(items, offers, CONFLICTS);
     }
 
@@ -31,7 +32,7 @@ public final class Cover {
      * @param conflicts that the search may run into, at least 0; then the best so far is the answer
      * @throws IllegalArgumentException if an offer names an item that does not exist
      */
-    public static CoverChoice of(int items, List<Offer> offers, long conflicts) {
+    public static CoverChoice of(int items, List<CoverSet> offers, long conflicts) {
         BitSet coverable = coverable(items, offers);
         Reduced reduced = new Reduced(coverable, offers);
         List<Integer> open = reduced.open();
@@ -39,8 +40,8 @@ public final class Cover {
                 reduced.needs().stream()
                         .map(need -> need.stream().map(open::indexOf).toList())
                         .toList();
-        Search search =
-                new Search(
+        CoverSearch search =
+                new CoverSearch(
                         open.stream().map(set -> offers.get(set).cost()).toList(),
                         needs,
                         new Budget(conflicts));
@@ -63,7 +64,7 @@ public final class Cover {
      * @throws IllegalArgumentException if an offer names an item that does not exist, or the limit
      *     is below 1
      */
-    public static EquallyCheap all(int items, List<Offer> offers, int limit, long conflicts) {
+    public static EquallyCheap all(int items, List<CoverSet> offers, int limit, long conflicts) {
         if (limit < 1) {
             throw new IllegalArgumentException("a limit of " + limit + " choices is none");
         }
@@ -72,7 +73,7 @@ public final class Cover {
             return new EquallyCheap(List.of(first.chosen()), false);
         }
         Solver solver = new Solver(offers.size(), needs(items, offers), new Budget(conflicts));
-        solver.atMost(first.cost(), offers.stream().map(Offer::cost).toList());
+        solver.atMost(first.cost(), offers.stream().map(CoverSet::cost).toList());
         List<List<Integer>> choices = new ArrayList<>(List.of(first.chosen()));
         solver.block(first.chosen());
         Answer answer = solver.ask(List.of());
@@ -89,7 +90,7 @@ public final class Cover {
         return Arrays.compare(one.toArray(Integer[]::new), other.toArray(Integer[]::new));
     }
 
-    private static List<List<Integer>> needs(int items, List<Offer> offers) {
+    private static List<List<Integer>> needs(int items, List<CoverSet> offers) {
         return IntStream.range(0, items)
                 .mapToObj(
                         item ->
@@ -101,7 +102,7 @@ public final class Cover {
                 .toList();
     }
 
-    private static BitSet coverable(int items, List<Offer> offers) {
+    private static BitSet coverable(int items, List<CoverSet> offers) {
         BitSet coverable = new BitSet();
         for (int set = 0; set < offers.size(); set++) {
             for (int item : offers.get(set).items()) {

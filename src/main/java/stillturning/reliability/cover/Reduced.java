@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
  * thought if whatever covers some other item covers it too.
  */
 final class Reduced {
-    private final List<Offer> offers;
+    private final List<CoverSet> offers;
     private final BitSet items;
     private final BitSet open = new BitSet();
     private final BitSet forced = new BitSet();
@@ -23,10 +23,10 @@ final class Reduced {
     /**
      * @param items that some set covers
      */
-    Reduced(BitSet items, List<Offer> offers) {
+    Reduced(BitSet items, List<CoverSet> offers) {
         this.offers = offers;
         this.items = (BitSet) items.clone();
-        for (Offer offer : offers) {
+        for (CoverSet offer : offers) {
             BitSet covered = new BitSet();
             offer.items().forEach(covered::set);
             covers.add(covered);

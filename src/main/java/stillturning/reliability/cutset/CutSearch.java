@@ -22,11 +22,11 @@ public final class CutSearch {
     private static final int EVENT_BITS = 15;
 
     private final int events;
-    private final Trial trial;
-    private final Watch watch;
+    private final SetOracle trial;
+    private final SetSearchWatch watch;
     private final Set<Long> cuts = new HashSet<>();
 
-    private CutSearch(int events, Trial trial, Watch watch) {
+    private CutSearch(int events, SetOracle trial, SetSearchWatch watch) {
         this.events = events;
         this.trial = trial;
         this.watch = watch;
@@ -39,7 +39,7 @@ public final class CutSearch {
      * @param events how many there are, numbered from 0
      * @param order largest sets asked about, 1 to 4
      */
-    public static CutSets of(int events, int order, Trial trial, Watch watch) {
+    public static CutSets of(int events, int order, SetOracle trial, SetSearchWatch watch) {
         if (events < 0 || events + 1 >= 1 << EVENT_BITS || order < 1 || order > 4) {
             throw new IllegalArgumentException(
                     "sets of up to " + order + " among " + events + " events");
@@ -163,12 +163,12 @@ public final class CutSearch {
                 return;
             }
             asked++;
-            Answer answer = trial.of(set.clone());
-            if (answer == Answer.UNTOLD) {
+            SetVerdict answer = trial.of(set.clone());
+            if (answer == SetVerdict.UNTOLD) {
                 untold.add(part(whole));
-            } else if (minimal && answer == Answer.LOST) {
+            } else if (minimal && answer == SetVerdict.LOST) {
                 found.add(part(whole));
-            } else if (answer == Answer.LIVES) {
+            } else if (answer == SetVerdict.LIVES) {
                 for (int i = 0; i < set.length; i++) {
                     if ((oneMore & 1 << i) != 0) {
                         healings.add(new Healing(part(whole & ~(1 << i)), set[i]));

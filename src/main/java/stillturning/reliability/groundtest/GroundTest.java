@@ -26,7 +26,7 @@ public record GroundTest(
     }
 
     /** Every step, in order. */
-    public List<Step> steps() {
+    public List<TestStep> steps() {
         return stages.stream().flatMap(stage -> stage.steps().stream()).toList();
     }
 }

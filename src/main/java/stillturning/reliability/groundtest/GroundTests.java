@@ -1,14 +1,5 @@
 package stillturning.reliability.groundtest;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Consumer;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.Zone;
@@ -18,6 +9,16 @@ import stillturning.reliability.groundtest.NotShown.Why;
 import stillturning.reliability.groundtest.Trials.Found;
 import stillturning.story.Spell;
 import stillturning.story.UntoldStory;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
 
 /** Finds what can be shown of a candidate on the ground, and puts it in an order. */
 public final class GroundTests {
@@ -37,7 +38,7 @@ public final class GroundTests {
         this.study = study;
         this.candidate = candidate;
         this.likeness = new Likeness(candidate);
-        this.hands = Hands.of(candidate);
+        this.hands = HandOpenings.of(candidate);
         this.singles = FailureCatalogue.singlesOf(candidate);
         this.progress = progress;
     }
@@ -188,7 +189,7 @@ public final class GroundTests {
     }
 
     private static Set<String> opened(Failure failure) {
-        return Hands.opened(failure.hits().get(0).mode());
+        return HandOpenings.opened(failure.hits().get(0).mode());
     }
 
     /** From place to place, in the order of the study; there in the order of the candidate. */

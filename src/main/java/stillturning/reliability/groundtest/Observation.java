@@ -1,5 +1,14 @@
 package stillturning.reliability.groundtest;
 
+import stillturning.model.Candidate;
+import stillturning.model.LoadNeed;
+import stillturning.model.Study;
+import stillturning.parts.Part;
+import stillturning.reliability.groundtest.Expected.Inputs;
+import stillturning.story.Spell;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -9,14 +18,6 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import stillturning.model.Candidate;
-import stillturning.model.LoadNeed;
-import stillturning.model.Study;
-import stillturning.parts.Part;
-import stillturning.reliability.groundtest.Expected.Inputs;
-import stillturning.story.Spell;
-import stillturning.story.StoryEvent;
-import stillturning.story.StoryEvent.Kind;
 
 /** What is read off a step that was played: what must happen and what instruments must show. */
 final class Observation {
@@ -43,9 +44,10 @@ final class Observation {
     }
 
     /** Every bus and source. */
-    List<Reading> all(Twice state) {
-        List<Reading> all = new ArrayList<>(readings(Reading.Of.VOLTS, state, Observation::volts));
-        all.addAll(readings(Reading.Of.AMPS, state, Observation::amps));
+    List<InstrumentReading> all(Twice state) {
+        List<InstrumentReading> all =
+                new ArrayList<>(readings(InstrumentReading.Of.VOLTS, state, Observation::volts));
+        all.addAll(readings(InstrumentReading.Of.AMPS, state, Observation::amps));
         return all;
     }
 
@@ -57,35 +59,38 @@ final class Observation {
         return spell.state().sourceAmps();
     }
 
-    private static List<Reading> readings(
-            Reading.Of of, Twice state, Function<Spell, Map<String, Double>> read) {
+    private static List<InstrumentReading> readings(
+            InstrumentReading.Of of, Twice state, Function<Spell, Map<String, Double>> read) {
         Map<String, Double> slow = read.apply(state.slow);
-        List<Reading> all = new ArrayList<>();
+        List<InstrumentReading> all = new ArrayList<>();
         read.apply(state.quick)
                 .forEach(
                         (at, value) ->
-                                all.add(Reading.of(of, at, value, slow.getOrDefault(at, value))));
+                                all.add(
+                                        InstrumentReading.of(
+                                                of, at, value, slow.getOrDefault(at, value))));
         return all;
     }
 
     /** What a step changes most, and how long anything is without supply. */
-    List<Reading> readings(Twice before, Twice open) {
-        Map<Reading, Double> moved = new LinkedHashMap<>();
-        List<Reading> then = all(before);
-        List<Reading> now = all(open);
-        for (Reading reading : now) {
+    List<InstrumentReading> readings(Twice before, Twice open) {
+        Map<InstrumentReading, Double> moved = new LinkedHashMap<>();
+        List<InstrumentReading> then = all(before);
+        List<InstrumentReading> now = all(open);
+        for (InstrumentReading reading : now) {
             then.stream()
                     .filter(r -> r.of() == reading.of() && r.at().equals(reading.at()))
                     .forEach(r -> moved.put(reading, moved(r, reading)));
         }
-        List<Reading> most =
+        List<InstrumentReading> most =
                 moved.entrySet().stream()
-                        .sorted(Map.Entry.<Reading, Double>comparingByValue().reversed())
+                        .sorted(Map.Entry.<InstrumentReading, Double>comparingByValue().reversed())
                         .filter(e -> e.getValue() > 1)
                         .limit(MOST_READINGS)
                         .map(Map.Entry::getKey)
                         .toList();
-        List<Reading> chosen = new ArrayList<>(now.stream().filter(most::contains).toList());
+        List<InstrumentReading> chosen =
+                new ArrayList<>(now.stream().filter(most::contains).toList());
         if (chosen.isEmpty()) {
             moved.entrySet().stream()
                     .max(Comparator.comparingDouble(Map.Entry::getValue))
@@ -96,20 +101,20 @@ final class Observation {
     }
 
     /** As a multiple of what instruments leave open. */
-    private static double moved(Reading before, Reading after) {
+    private static double moved(InstrumentReading before, InstrumentReading after) {
         return Math.abs(after.predicted() - before.predicted())
                 / before.of().allowance(before.predicted());
     }
 
-    private static List<Reading> interruptions(Twice open) {
+    private static List<InstrumentReading> interruptions(Twice open) {
         Map<String, Double> slow = interruptions(open.slow);
-        List<Reading> all = new ArrayList<>();
+        List<InstrumentReading> all = new ArrayList<>();
         interruptions(open.quick)
                 .forEach(
                         (of, seconds) ->
                                 all.add(
-                                        Reading.of(
-                                                Reading.Of.OUT_SECONDS,
+                                        InstrumentReading.of(
+                                                InstrumentReading.Of.OUT_SECONDS,
                                                 of,
                                                 seconds,
                                                 slow.getOrDefault(of, seconds))));

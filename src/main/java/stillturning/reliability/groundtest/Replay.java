@@ -1,13 +1,14 @@
 package stillturning.reliability.groundtest;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.reliability.groundtest.Observation.Twice;
 import stillturning.story.Spell;
 import stillturning.story.UntoldStory;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * Steps of a plan tried again, each by itself, in an aircraft whose values may be others than those
@@ -35,8 +36,8 @@ public final class Replay {
      * @param step that is made; empty for before the first
      * @throws UntoldStory if what follows cannot be computed
      */
-    public List<Reading> readings(Optional<Step> step) throws UntoldStory {
-        Optional<String> on = step.flatMap(Step::switchedOn);
+    public List<InstrumentReading> readings(Optional<TestStep> step) throws UntoldStory {
+        Optional<String> on = step.flatMap(TestStep::switchedOn);
         List<Spell.Condition> conditions = new ArrayList<>();
         conditions.add(rig.intact("begins", on));
         step.ifPresent(s -> conditions.add(rig.opened(s.hand(), on)));

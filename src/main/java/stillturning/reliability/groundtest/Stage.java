@@ -15,8 +15,8 @@ public record Stage(
         boolean charged,
         List<String> off,
         List<String> showing,
-        List<Reading> readings,
-        List<Step> steps) {
+        List<InstrumentReading> readings,
+        List<TestStep> steps) {
 
     public Stage {
         off = List.copyOf(off);

@@ -1,10 +1,5 @@
 package stillturning.reliability.groundtest;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.reliability.groundtest.GroundTests.Showing;
@@ -12,6 +7,12 @@ import stillturning.reliability.groundtest.Observation.Twice;
 import stillturning.story.Spell;
 import stillturning.story.Spell.Condition;
 import stillturning.story.UntoldStory;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** Divides steps into stages that no battery finds too long, and plays them. */
 final class Staging {
@@ -84,7 +85,7 @@ final class Staging {
         List<Condition> conditions = conditions(rig, shown);
         List<Spell> quick = rig.played(conditions, 1);
         List<Spell> slow = rig.played(conditions, SLOWLY);
-        List<Step> steps = new ArrayList<>();
+        List<TestStep> steps = new ArrayList<>();
         int at = 1;
         for (Map.Entry<Showing, List<String>> one : shown) {
             Showing showing = one.getKey();
@@ -92,7 +93,7 @@ final class Staging {
             Twice before = new Twice(quick.get(open - 1), slow.get(open - 1));
             Twice then = new Twice(quick.get(open), slow.get(open));
             steps.add(
-                    new Step(
+                    new TestStep(
                             first + steps.size(),
                             showing.hand(),
                             showing.on(),

@@ -16,10 +16,10 @@
  *       that gives nothing is shown by its switch. Turned down: failures that end like a step by
  *       another cause (a short that a breaker has cleared), since the step would not have shown
  *       that the breaker opens. Held by {@code GroundTestTest}.
- *   <li><b>Nothing is harmed.</b> A step is left out if {@code story.Harm} comes of it, there or on
- *       the way back, or if not all is as before once it is put together; the reason is printed. An
- *       engine that falters or stops is no harm on the ground, but no step has it stop: what stops
- *       it is shown with the engine at rest, by the loads that then go dark.
+ *   <li><b>Nothing is harmed.</b> A step is left out if {@code story.AdverseEffect} comes of it,
+ *       there or on the way back, or if not all is as before once it is put together; the reason is
+ *       printed. An engine that falters or stops is no harm on the ground, but no step has it stop:
+ *       what stops it is shown with the engine at rest, by the loads that then go dark.
  *   <li><b>Hands stay away from terminals while the propeller turns.</b> With the engine running
  *       only switches and breakers are moved that the study has in reach then. Common practice, no
  *       published source.

@@ -1,9 +1,10 @@
 package stillturning.reliability.runup;
 
+import stillturning.story.Rehearsal.Pace;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import stillturning.story.Rehearsal.Pace;
 
 /**
  * What to check before take-off, and what it leaves hidden.
@@ -34,7 +35,8 @@ public record Card(
      *     when it is gone through in order
      * @param refused moves that would reveal some of those hidden, and why they are no check
      */
-    public record Missing(List<Integer> hidden, List<Integer> unconfirmed, List<Refusal> refused) {
+    public record Missing(
+            List<Integer> hidden, List<Integer> unconfirmed, List<RefusedCheck> refused) {
         public Missing {
             hidden = List.copyOf(hidden);
             unconfirmed = List.copyOf(unconfirmed);

@@ -1,8 +1,9 @@
 package stillturning.reliability.runup;
 
+import stillturning.story.PilotView;
+
 import java.util.List;
 import java.util.Map;
-import stillturning.story.PilotView;
 
 /**
  * Levers moved on the ground with the engine running, something looked at, levers moved back.
@@ -12,7 +13,8 @@ import stillturning.story.PilotView;
  * @param expected what there is to see while they stand so, nothing wrong
  * @param reveals what is seen otherwise, by failure
  */
-public record Check(Levers levers, PilotView before, PilotView expected, List<Revealed> reveals) {
+public record Check(
+        CheckMoves levers, PilotView before, PilotView expected, List<Revealed> reveals) {
 
     /**
      * A failure that shows.

@@ -1,12 +1,5 @@
 package stillturning.reliability.runup;
 
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import stillturning.model.Candidate;
 import stillturning.model.Procedure;
 import stillturning.model.Study;
@@ -16,6 +9,14 @@ import stillturning.parts.Lever;
 import stillturning.story.Rehearsal.Pace;
 import stillturning.story.Setting;
 import stillturning.story.UntoldStory;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** Moves levers on the ground, with the engine running, and looks. */
 final class GroundTrials {
@@ -122,7 +123,7 @@ final class GroundTrials {
      * What is seen of a failure instead of what is expected of a move, if anything. A breaker that
      * a hand can pull may still not open by itself, so pulling it says nothing of that.
      */
-    Optional<Check.Revealed> reveals(int event, Failure failure, Move move) {
+    Optional<Check.Revealed> reveals(int event, Failure failure, SeenMoves move) {
         if (failure.hits().stream().anyMatch(hit -> pulls(move.moves(), hit.part()))) {
             return Optional.empty();
         }

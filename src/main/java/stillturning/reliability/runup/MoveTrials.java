@@ -1,5 +1,18 @@
 package stillturning.reliability.runup;
 
+import stillturning.model.Candidate;
+import stillturning.model.Reach;
+import stillturning.parts.Lever;
+import stillturning.reliability.runup.RefusedCheck.Lingers;
+import stillturning.reliability.runup.RefusedCheck.NoOrder;
+import stillturning.reliability.runup.RefusedCheck.OutOfReach;
+import stillturning.story.AdverseEffect;
+import stillturning.story.MoveOrders;
+import stillturning.story.PilotView;
+import stillturning.story.PilotView.Engine;
+import stillturning.story.Rehearsal;
+import stillturning.story.UntoldStory;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -9,18 +22,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
-import stillturning.model.Candidate;
-import stillturning.model.Reach;
-import stillturning.parts.Lever;
-import stillturning.reliability.runup.Refusal.Lingers;
-import stillturning.reliability.runup.Refusal.NoOrder;
-import stillturning.reliability.runup.Refusal.OutOfReach;
-import stillturning.story.Harm;
-import stillturning.story.MoveOrders;
-import stillturning.story.PilotView;
-import stillturning.story.PilotView.Engine;
-import stillturning.story.Rehearsal;
-import stillturning.story.UntoldStory;
 
 /**
  * Plays sets of moves move by move, at a hand's pace and once more slowly, and finds orders in
@@ -52,8 +53,8 @@ final class MoveTrials {
      * cannot be computed nobody knows that it does no harm.
      */
     Tried of(Set<Map<String, String>> all) {
-        List<Move> moves = new ArrayList<>();
-        List<Refusal> refused = new ArrayList<>();
+        List<SeenMoves> moves = new ArrayList<>();
+        List<RefusedCheck> refused = new ArrayList<>();
         for (Map<String, String> set : all) {
             if (!set.isEmpty() && !set.equals(back(set))) {
                 try {
@@ -66,13 +67,13 @@ final class MoveTrials {
         return new Tried(List.copyOf(moves), List.copyOf(refused));
     }
 
-    private void sort(Map<String, String> set, List<Move> moves, List<Refusal> refused)
+    private void sort(Map<String, String> set, List<SeenMoves> moves, List<RefusedCheck> refused)
             throws UntoldStory {
         List<String> far = set.keySet().stream().filter(l -> !inReach(l)).toList();
         if (far.isEmpty()) {
             play(set, moves, refused);
         } else if (couldStandSo(set)) {
-            refused.add(new Refusal(set, new OutOfReach(far), List.of()));
+            refused.add(new RefusedCheck(set, new OutOfReach(far), List.of()));
         }
     }
 
@@ -80,15 +81,15 @@ final class MoveTrials {
         return candidate.cockpit().reachOf(lever).filter(Reach::onGround).isPresent();
     }
 
-    private void play(Map<String, String> set, List<Move> moves, List<Refusal> refused)
+    private void play(Map<String, String> set, List<SeenMoves> moves, List<RefusedCheck> refused)
             throws UntoldStory {
-        Optional<Levers> levers = ordered(set);
+        Optional<CheckMoves> levers = ordered(set);
         if (levers.isPresent()) {
             settle(levers.get(), moves, refused);
         } else {
-            Optional<Harm> harm = harm(List.of(set, back(set)));
+            Optional<AdverseEffect> harm = harm(List.of(set, back(set)));
             if (harm.isPresent() && couldStandSo(set)) {
-                refused.add(new Refusal(set, new NoOrder(harm.get()), List.of()));
+                refused.add(new RefusedCheck(set, new NoOrder(harm.get()), List.of()));
             }
         }
     }
@@ -99,7 +100,7 @@ final class MoveTrials {
                 .isPresent();
     }
 
-    private Optional<Levers> ordered(Map<String, String> set) throws UntoldStory {
+    private Optional<CheckMoves> ordered(Map<String, String> set) throws UntoldStory {
         Optional<Map<String, String>> there =
                 MoveOrders.first(set, order -> harmAfter(List.of(order)));
         if (there.isEmpty()) {
@@ -107,11 +108,12 @@ final class MoveTrials {
         }
         Map<String, String> moves = there.get();
         return MoveOrders.first(back(reversed(moves)), order -> harmAfter(List.of(moves, order)))
-                .map(back -> new Levers(moves, back, heldSeconds));
+                .map(back -> new CheckMoves(moves, back, heldSeconds));
     }
 
     /** Waits until all is as before. */
-    private void settle(Levers levers, List<Move> moves, List<Refusal> refused) throws UntoldStory {
+    private void settle(CheckMoves levers, List<SeenMoves> moves, List<RefusedCheck> refused)
+            throws UntoldStory {
         List<PilotView> views = ground.usual(levers.steps(), heldSeconds).views();
         OptionalInt holds = asBefore(views);
         if (holds.isEmpty()) {
@@ -121,14 +123,15 @@ final class MoveTrials {
         if (holds.isPresent()) {
             double seconds = holds.getAsInt() * heldSeconds;
             moves.add(
-                    new Move(
-                            new Levers(levers.moves(), levers.back(), seconds),
+                    new SeenMoves(
+                            new CheckMoves(levers.moves(), levers.back(), seconds),
                             views.get(0),
                             views.get(1)));
         } else {
             PilotView last = views.get(views.size() - 1);
             double waited = LONGEST_WAIT * heldSeconds;
-            refused.add(new Refusal(levers.moves(), new Lingers(last.cues(), waited), List.of()));
+            refused.add(
+                    new RefusedCheck(levers.moves(), new Lingers(last.cues(), waited), List.of()));
         }
     }
 
@@ -152,10 +155,10 @@ final class MoveTrials {
 
     /** How many moves of the last step had been made when harm came. */
     private Optional<Integer> harmAfter(List<Map<String, String>> steps) throws UntoldStory {
-        return harm(steps).filter(harm -> harm.step() == steps.size()).map(Harm::moves);
+        return harm(steps).filter(harm -> harm.step() == steps.size()).map(AdverseEffect::moves);
     }
 
-    private Optional<Harm> harm(List<Map<String, String>> steps) throws UntoldStory {
+    private Optional<AdverseEffect> harm(List<Map<String, String>> steps) throws UntoldStory {
         Rehearsal atPace = ground.usual(steps, heldSeconds);
         return atPace.harm().isPresent() ? atPace.harm() : ground.slowly(steps, heldSeconds).harm();
     }

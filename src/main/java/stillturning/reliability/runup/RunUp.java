@@ -1,5 +1,14 @@
 package stillturning.reliability.runup;
 
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.Event;
+import stillturning.reliability.cover.Cover;
+import stillturning.reliability.cover.CoverChoice;
+import stillturning.reliability.cover.CoverSet;
+import stillturning.story.UntoldStory;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -8,14 +17,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import stillturning.model.Candidate;
-import stillturning.model.Study;
-import stillturning.reliability.combined.CombinedResult;
-import stillturning.reliability.combined.Event;
-import stillturning.reliability.cover.Cover;
-import stillturning.reliability.cover.CoverChoice;
-import stillturning.reliability.cover.Offer;
-import stillturning.story.UntoldStory;
 
 /** Finds what nobody sees in flight, and the fewest checks on the ground that show it. */
 public final class RunUp {
@@ -90,7 +91,7 @@ public final class RunUp {
                 new ArrayList<>(
                         latents.stream().filter(Latent::matters).map(Latent::event).toList());
         List<Check> checks = new ArrayList<>();
-        List<Refusal> refused = new ArrayList<>();
+        List<RefusedCheck> refused = new ArrayList<>();
         boolean proven = true;
         for (Stage stage : STAGES) {
             if (!open.isEmpty()) {
@@ -116,12 +117,12 @@ public final class RunUp {
     }
 
     /** Of those not offered, what each would have revealed of what stays hidden. */
-    private List<Refusal> refusals(List<Refusal> refused, List<Integer> open) {
+    private List<RefusedCheck> refusals(List<RefusedCheck> refused, List<Integer> open) {
         List<Integer> left = new ArrayList<>(open);
-        List<Refusal> telling = new ArrayList<>();
-        List<Refusal> easiest =
+        List<RefusedCheck> telling = new ArrayList<>();
+        List<RefusedCheck> easiest =
                 refused.stream().sorted(Comparator.comparingInt(RunUp::harm)).toList();
-        for (Refusal refusal : easiest) {
+        for (RefusedCheck refusal : easiest) {
             List<Integer> revealed = new ArrayList<>();
             for (int event : left) {
                 if (rehearsals.wouldReveal(joint.events().get(event).failure(), refusal.moves())) {
@@ -144,9 +145,9 @@ public final class RunUp {
                 .toList();
     }
 
-    private List<Check> checks(List<Move> moves, List<Integer> latents) {
+    private List<Check> checks(List<SeenMoves> moves, List<Integer> latents) {
         List<Check> checks = new ArrayList<>();
-        for (Move move : moves) {
+        for (SeenMoves move : moves) {
             List<Check.Revealed> reveals = new ArrayList<>();
             for (int event : latents) {
                 reveals(event, move).ifPresent(reveals::add);
@@ -156,15 +157,15 @@ public final class RunUp {
         return checks;
     }
 
-    private Optional<Check.Revealed> reveals(int event, Move move) {
+    private Optional<Check.Revealed> reveals(int event, SeenMoves move) {
         return rehearsals.reveals(event, joint.events().get(event).failure(), move);
     }
 
-    private static List<Offer> offers(List<Check> checks, List<Integer> latents) {
+    private static List<CoverSet> offers(List<Check> checks, List<Integer> latents) {
         return checks.stream()
                 .map(
                         check ->
-                                new Offer(
+                                new CoverSet(
                                         A_CHECK + check.moves().size() + waiting(check),
                                         check.reveals().stream()
                                                 .map(r -> latents.indexOf(r.event()))
@@ -173,7 +174,7 @@ public final class RunUp {
     }
 
     /** What speaks least against it first. */
-    private static int harm(Refusal refusal) {
+    private static int harm(RefusedCheck refusal) {
         return refusal.why().fold(far -> 1, order -> 2, lingers -> 0);
     }
 

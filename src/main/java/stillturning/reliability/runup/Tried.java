@@ -10,21 +10,21 @@ import java.util.Map;
  * @param moves those that do no harm on the way there and back, each in such an order
  * @param refused those that would show something and are not offered
  */
-record Tried(List<Move> moves, List<Refusal> refused) {
+record Tried(List<SeenMoves> moves, List<RefusedCheck> refused) {
 
     /** Sets that do harm in any order. */
     List<Map<String, String>> harmful() {
         return refused.stream()
-                .filter(r -> r.why() instanceof Refusal.NoOrder)
-                .map(Refusal::moves)
+                .filter(r -> r.why() instanceof RefusedCheck.NoOrder)
+                .map(RefusedCheck::moves)
                 .toList();
     }
 
     /** With others that were tried after them. */
     Tried and(Tried others) {
-        List<Move> all = new ArrayList<>(moves);
+        List<SeenMoves> all = new ArrayList<>(moves);
         all.addAll(others.moves);
-        List<Refusal> no = new ArrayList<>(refused);
+        List<RefusedCheck> no = new ArrayList<>(refused);
         no.addAll(others.refused);
         return new Tried(all, no);
     }

@@ -16,13 +16,13 @@
  *       Held by {@code RunUpTest}.
  *   <li><b>Moves are made one after the other, in an order that is searched for.</b> A set of moves
  *       is played move by move, there and back, at a hand's pace and three times as slowly; the
- *       first order in which nothing of {@code story.Harm} happens is the one that is printed.
- *       Where there is none, where a lever is out of reach, or where a lamp stays lit long after,
- *       the check is not offered and the card says why. Two levers that do harm in either order are
- *       tried with a third: it is the alternator's switch that lets a battery be taken off. Loads
- *       that the pilot may shed and does not watch are off meanwhile, or a slow alternator does not
- *       fill the battery again. Turned down: all levers of a check in one stroke, in the order of
- *       their names, which no hand can do. Held by {@code MoveTrialsTest}.
+ *       first order in which nothing of {@code story.AdverseEffect} happens is the one that is
+ *       printed. Where there is none, where a lever is out of reach, or where a lamp stays lit long
+ *       after, the check is not offered and the card says why. Two levers that do harm in either
+ *       order are tried with a third: it is the alternator's switch that lets a battery be taken
+ *       off. Loads that the pilot may shed and does not watch are off meanwhile, or a slow
+ *       alternator does not fill the battery again. Turned down: all levers of a check in one
+ *       stroke, in the order of their names, which no hand can do. Held by {@code MoveTrialsTest}.
  *   <li><b>Where only pairs with a latent failure are asked for, no other pair is told</b> ({@code
  *       LatentPairs}): a requirement can then be held against a candidate in a part of the time
  *       that all pairs take. Held by {@code LatentPairsTest}, against all pairs.

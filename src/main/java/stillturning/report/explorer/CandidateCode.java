@@ -1,10 +1,5 @@
 package stillturning.report.explorer;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import stillturning.assess.Appraisal;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
@@ -12,14 +7,20 @@ import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.report.FailureRows;
 import stillturning.report.StoryFacts;
-import stillturning.report.explorer.TextTable.Text;
+import stillturning.report.explorer.NumberedTexts.Text;
 import stillturning.report.oneline.DrawingStates;
-import stillturning.report.paper.Labels;
+import stillturning.report.paper.PrintedNames;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
 import stillturning.story.WatchedStory;
 import stillturning.story.timeline.Timeline;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** One candidate's drawing, verdicts and stories as a tree. */
 final class CandidateCode {
@@ -27,7 +28,7 @@ final class CandidateCode {
     private static final List<Outcome> OUTCOMES = List.of(Outcome.values());
 
     private final Appraisal appraisal;
-    private final Labels labels;
+    private final PrintedNames labels;
     private final Map<String, String> said = new ConcurrentHashMap<>();
     private final Timeline timeline;
     private final DrawingCode drawing;
@@ -40,7 +41,7 @@ final class CandidateCode {
 
     CandidateCode(Study study, Appraisal appraisal) {
         this.appraisal = appraisal;
-        this.labels = new Labels(appraisal.candidate());
+        this.labels = new PrintedNames(appraisal.candidate());
         this.timeline = timeline(study, appraisal);
         this.drawing = new DrawingCode(study, appraisal.candidate(), timeline.before());
         this.before = drawing.undisturbed();

@@ -1,18 +1,13 @@
 package stillturning.report.explorer;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.report.drawing.Mark;
 import stillturning.report.drawing.MarkState;
 import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Symbol;
 import stillturning.report.drawing.layout.OneLine;
 import stillturning.report.drawing.layout.Sheet;
 import stillturning.report.oneline.CandidateDrawing;
@@ -20,6 +15,12 @@ import stillturning.report.oneline.DrawingStates;
 import stillturning.report.oneline.DrawingStates.Shown;
 import stillturning.report.oneline.DrawnCandidate;
 import stillturning.story.Snapshot;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * The states of a candidate's drawing as letters, one for each symbol and then each line, in the
@@ -52,7 +53,7 @@ final class DrawingCode {
 
     /** Ids of the symbols; the lines that follow go by their numbers. */
     List<String> symbols() {
-        return drawn.diagram().symbols().stream().map(Symbol::id).toList();
+        return drawn.diagram().symbols().stream().map(DiagramSymbol::id).toList();
     }
 
     int lines() {
@@ -72,7 +73,7 @@ final class DrawingCode {
 
     String letters(Shown shown) {
         StringBuilder letters = new StringBuilder();
-        for (Symbol symbol : drawn.diagram().symbols()) {
+        for (DiagramSymbol symbol : drawn.diagram().symbols()) {
             char letter = letter(shown.symbols().getOrDefault(symbol.id(), MarkState.PLAIN));
             boolean turned =
                     shown.glyphs().getOrDefault(symbol.id(), symbol.glyph()) != symbol.glyph();
@@ -118,7 +119,7 @@ final class DrawingCode {
      */
     Map<String, Object> contacts() {
         Map<String, Glyph> turned = new LinkedHashMap<>();
-        for (Symbol symbol : drawn.diagram().symbols()) {
+        for (DiagramSymbol symbol : drawn.diagram().symbols()) {
             symbol.glyph().turned().ifPresent(glyph -> turned.put(symbol.id(), glyph));
         }
         Diagram diagram = drawn.diagram();

@@ -11,8 +11,8 @@
  *       two thirds of the page and told only the stories that had one. Held by {@code
  *       ExplorerTest}.
  *   <li><b>Every text once.</b> Sentences, changes and samples that come back are numbers into one
- *       list ({@code TextTable}). Turned down: packing, which a browser can undo only where it has
- *       the means for it, and which nobody can read or search.
+ *       list ({@code NumberedTexts}). Turned down: packing, which a browser can undo only where it
+ *       has the means for it, and which nobody can read or search.
  *   <li><b>A script of our own, named by its hash</b>; everything else that could run or be fetched
  *       is refused by the page's policy. What comes from a study is put into the page as text only.
  *       Turned down: a library, which is larger than the script. Held by {@code ExplorerPageTest}

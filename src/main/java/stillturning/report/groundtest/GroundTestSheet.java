@@ -1,17 +1,11 @@
 package stillturning.report.groundtest;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.stream.Collectors;
 import stillturning.quantity.Formats;
 import stillturning.reliability.groundtest.Configuration;
 import stillturning.reliability.groundtest.GroundTest;
+import stillturning.reliability.groundtest.InstrumentReading.Of;
 import stillturning.reliability.groundtest.NotShown;
 import stillturning.reliability.groundtest.NotShown.Why;
-import stillturning.reliability.groundtest.Reading.Of;
 import stillturning.reliability.groundtest.Stage;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Grid;
@@ -20,6 +14,13 @@ import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Warning;
 import stillturning.report.page.Block.Words;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** The plan of one candidate, to be gone through with a pencil. */
 public final class GroundTestSheet {
@@ -113,8 +114,8 @@ public final class GroundTestSheet {
     private void again(int before) {
         blocks.add(
                 new Words(
-                        "Charge the batteries again; everything else, and what reads before the first"
-                                + " step, as in stage "
+                        "Charge the batteries again; everything else, and what reads before the"
+                                + " first step, as in stage "
                                 + before
                                 + "."));
     }

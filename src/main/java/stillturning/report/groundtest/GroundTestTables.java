@@ -3,17 +3,18 @@ package stillturning.report.groundtest;
 import static stillturning.report.table.Column.figures;
 import static stillturning.report.table.Column.words;
 
+import stillturning.quantity.UnitSystem;
+import stillturning.reliability.groundtest.NotShown;
+import stillturning.reliability.groundtest.Stage;
+import stillturning.reliability.groundtest.TestStep;
+import stillturning.report.groundtest.PlannedTest.Asked;
+import stillturning.report.table.Column;
+import stillturning.report.table.Table;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import stillturning.quantity.UnitSystem;
-import stillturning.reliability.groundtest.NotShown;
-import stillturning.reliability.groundtest.Stage;
-import stillturning.reliability.groundtest.Step;
-import stillturning.report.groundtest.PlannedTest.Asked;
-import stillturning.report.table.Column;
-import stillturning.report.table.Table;
 
 /** The tables of a plan. */
 public final class GroundTestTables {
@@ -27,7 +28,7 @@ public final class GroundTestTables {
     private GroundTestTables() {}
 
     /** Steps to go through with a pencil. */
-    static Table<Step> steps(PlannedTest test, Stage stage) {
+    static Table<TestStep> steps(PlannedTest test, Stage stage) {
         StepWords said = new StepWords(test);
         return new Table<>(
                 List.of(
@@ -101,7 +102,7 @@ public final class GroundTestTables {
                 .orElse("");
     }
 
-    private static Optional<Step> step(Asked asked) {
+    private static Optional<TestStep> step(Asked asked) {
         return asked.stage().steps().stream()
                 .filter(step -> step.number() == asked.step())
                 .findFirst();

@@ -1,10 +1,11 @@
 package stillturning.report.groundtest;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import stillturning.reliability.asbuilt.StepKey;
 import stillturning.reliability.groundtest.Configuration;
-import stillturning.reliability.groundtest.Step;
+import stillturning.reliability.groundtest.TestStep;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
 
 /** What is done in the steps of a plan and what must happen, by the names of the steps. */
 public final class PlanWords {
@@ -41,7 +42,7 @@ public final class PlanWords {
     /** Number of a step in the plan, to find it on paper. */
     public static Map<String, Integer> numbers(PlannedTest test) {
         Map<String, Integer> numbers = new LinkedHashMap<>();
-        for (Map.Entry<String, Step> step : StepKey.steps(test.plan()).entrySet()) {
+        for (Map.Entry<String, TestStep> step : StepKey.steps(test.plan()).entrySet()) {
             numbers.put(step.getKey(), step.getValue().number());
         }
         return numbers;

@@ -1,12 +1,13 @@
 package stillturning.report.groundtest;
 
-import java.util.List;
-import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.reliability.groundtest.GroundTest;
-import stillturning.reliability.groundtest.Reading;
+import stillturning.reliability.groundtest.InstrumentReading;
 import stillturning.reliability.groundtest.Stage;
-import stillturning.reliability.groundtest.Step;
+import stillturning.reliability.groundtest.TestStep;
+
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The plan of a candidate, and what the engine needs.
@@ -20,7 +21,7 @@ public record PlannedTest(Candidate candidate, List<String> engineLoads, GroundT
      *
      * @param step its number; 0 for none
      */
-    public record Asked(Stage stage, int step, Reading reading) {}
+    public record Asked(Stage stage, int step, InstrumentReading reading) {}
 
     public PlannedTest {
         engineLoads = List.copyOf(engineLoads);
@@ -37,7 +38,7 @@ public record PlannedTest(Candidate candidate, List<String> engineLoads, GroundT
                 .toList();
     }
 
-    private static Stream<Asked> of(Stage stage, Step step) {
+    private static Stream<Asked> of(Stage stage, TestStep step) {
         return step.readings().stream().map(r -> new Asked(stage, step.number(), r));
     }
 }

@@ -1,10 +1,5 @@
 package stillturning.report.groundtest;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 import stillturning.model.Candidate;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
@@ -13,11 +8,17 @@ import stillturning.reliability.groundtest.Configuration;
 import stillturning.reliability.groundtest.Expected;
 import stillturning.reliability.groundtest.Expected.Inputs;
 import stillturning.reliability.groundtest.Hand;
+import stillturning.reliability.groundtest.InstrumentReading;
 import stillturning.reliability.groundtest.NotShown.Why;
-import stillturning.reliability.groundtest.Reading;
-import stillturning.reliability.groundtest.Step;
+import stillturning.reliability.groundtest.TestStep;
 import stillturning.report.Spoken;
 import stillturning.story.PilotView;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What is done and what must happen, in words. */
 final class StepWords {
@@ -45,7 +46,7 @@ final class StepWords {
     }
 
     /** What a hand does. */
-    String act(Step step) {
+    String act(TestStep step) {
         String act = act(step.hand());
         return step.switchedOn().map(load -> "switch " + of(load) + " on, " + act).orElse(act);
     }
@@ -136,7 +137,7 @@ final class StepWords {
     }
 
     /** What an instrument must show. */
-    String reading(Reading reading) {
+    String reading(InstrumentReading reading) {
         return switch (reading.of()) {
             case VOLTS ->
                     of(reading.at()) + " " + (reading.low() > 0 ? range(reading) : upTo(reading));
@@ -145,28 +146,28 @@ final class StepWords {
         };
     }
 
-    private static String range(Reading reading) {
+    private static String range(InstrumentReading reading) {
         return least(reading) + " to " + most(reading) + " " + unit(reading.of());
     }
 
-    private static String upTo(Reading reading) {
+    private static String upTo(InstrumentReading reading) {
         return "at most " + most(reading) + " " + unit(reading.of());
     }
 
-    static String least(Reading reading) {
+    static String least(InstrumentReading reading) {
         return shown(reading.of(), reading.low());
     }
 
-    static String most(Reading reading) {
+    static String most(InstrumentReading reading) {
         return shown(reading.of(), reading.high());
     }
 
-    static String shown(Reading.Of of, double value) {
-        String text = Formats.fixed(value, of == Reading.Of.OUT_SECONDS ? 2 : 1);
+    static String shown(InstrumentReading.Of of, double value) {
+        String text = Formats.fixed(value, of == InstrumentReading.Of.OUT_SECONDS ? 2 : 1);
         return text.matches("-0\\.0+") ? text.substring(1) : text;
     }
 
-    static String unit(Reading.Of of) {
+    static String unit(InstrumentReading.Of of) {
         return switch (of) {
             case VOLTS -> "V";
             case AMPS -> "A";
@@ -185,10 +186,11 @@ final class StepWords {
     static String why(Why why) {
         return switch (why) {
             case OPENS_NOTHING ->
-                    "these do not only open something: metal would have to touch or weld, or something"
-                            + " would have to wear or run away";
+                    "these do not only open something: metal would have to touch or weld, or"
+                            + " something would have to wear or run away";
             case NOTHING_CHANGES ->
-                    "nothing flows there while the aircraft stands so; run what hangs on it by itself";
+                    "nothing flows there while the aircraft stands so; run what hangs on it by"
+                            + " itself";
             case HARMS -> "opening it would do harm";
             case LINGERS -> "put together again, not all would be as before";
             case NO_HAND -> "nothing that a hand may open then does the same";

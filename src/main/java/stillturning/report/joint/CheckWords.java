@@ -1,21 +1,22 @@
 package stillturning.report.joint;
 
+import stillturning.quantity.Formats;
+import stillturning.reliability.runup.Card;
+import stillturning.reliability.runup.Check;
+import stillturning.reliability.runup.RefusedCheck;
+import stillturning.reliability.runup.SeenDifference;
+import stillturning.reliability.runup.SeenDifference.What;
+import stillturning.report.Spoken;
+import stillturning.story.AdverseEffect;
+import stillturning.story.PilotView;
+import stillturning.story.PilotView.Engine;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import stillturning.quantity.Formats;
-import stillturning.reliability.runup.Card;
-import stillturning.reliability.runup.Check;
-import stillturning.reliability.runup.Refusal;
-import stillturning.reliability.runup.SeenDifference;
-import stillturning.reliability.runup.SeenDifference.What;
-import stillturning.report.Spoken;
-import stillturning.story.Harm;
-import stillturning.story.PilotView;
-import stillturning.story.PilotView.Engine;
 
 /** What a pilot does and sees in a check, in plain words. */
 record CheckWords(Spoken spoken) {
@@ -104,11 +105,11 @@ record CheckWords(Spoken spoken) {
     }
 
     /** Why moves are no check: {@code "master off: alternator loses its battery …"}. */
-    String refusal(Refusal refusal) {
+    String refusal(RefusedCheck refusal) {
         return moves(refusal.moves()) + ": " + why(refusal.why());
     }
 
-    private String why(Refusal.Reason why) {
+    private String why(RefusedCheck.Reason why) {
         return why.fold(
                 far ->
                         "not in reach, or nobody says that it is: "
@@ -122,7 +123,7 @@ record CheckWords(Spoken spoken) {
                                 + " after setting back");
     }
 
-    private String harm(Harm harm) {
+    private String harm(AdverseEffect harm) {
         return "after "
                 + spoken.lever(harm.lever())
                 + ", "

@@ -1,5 +1,9 @@
 package stillturning.report.joint;
 
+import stillturning.model.failure.Failure;
+import stillturning.reliability.combined.Event;
+import stillturning.reliability.combined.Event.Kind;
+
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -8,9 +12,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
-import stillturning.model.failure.Failure;
-import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.Event.Kind;
 
 /** What events are called, alone and many at once. */
 final class EventNames {
@@ -84,7 +85,7 @@ final class EventNames {
             return called.apply(modes.keySet().iterator().next()) + ": " + String.join("; ", how);
         }
         String parts =
-                PartNames.listed(modes.keySet(), called)
+                RunPartNames.listed(modes.keySet(), called)
                         + (how.isEmpty() || how.size() > FEW_MODES
                                 ? ""
                                 : ": " + String.join("; ", how));

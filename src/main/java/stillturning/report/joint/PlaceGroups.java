@@ -1,5 +1,11 @@
 package stillturning.report.joint;
 
+import stillturning.structure.SharedPlaces.HotFeed;
+import stillturning.structure.SharedPlaces.Kind;
+import stillturning.structure.SharedPlaces.Place;
+import stillturning.structure.SharedPlaces.SharedPlace;
+import stillturning.structure.SharedPlaces.Strand;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,11 +15,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import stillturning.structure.SharedPlaces.HotFeed;
-import stillturning.structure.SharedPlaces.Kind;
-import stillturning.structure.SharedPlaces.Place;
-import stillturning.structure.SharedPlaces.SharedPlace;
-import stillturning.structure.SharedPlaces.Strand;
 
 /** Places that feeds share, each place once however many feeds meet there. */
 final class PlaceGroups {
@@ -95,6 +96,6 @@ final class PlaceGroups {
     private static String parts(List<Strand> strands) {
         Set<String> parts = new LinkedHashSet<>();
         strands.forEach(strand -> parts.addAll(strand.parts()));
-        return PartNames.listed(parts);
+        return RunPartNames.listed(parts);
     }
 }

@@ -1,15 +1,10 @@
 package stillturning.report.joint;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.Check;
-import stillturning.reliability.runup.Refusal;
+import stillturning.reliability.runup.RefusedCheck;
 import stillturning.report.Spoken;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Boxes;
@@ -17,6 +12,12 @@ import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 
 /** One candidate's card for the run-up before take-off. */
 public final class RunUpSheet {
@@ -101,7 +102,7 @@ public final class RunUpSheet {
     }
 
     /** Why moves are not offered as a check, in words. */
-    public static String refusal(Candidate candidate, Refusal refusal) {
+    public static String refusal(Candidate candidate, RefusedCheck refusal) {
         return new CheckWords(new Spoken(candidate)).refusal(refusal);
     }
 
@@ -169,7 +170,7 @@ public final class RunUpSheet {
 
     private String suspects(List<Integer> events) {
         if (events.size() > 1) {
-            return PartNames.listed(events.stream().map(names::part).toList(), spoken::of);
+            return RunPartNames.listed(events.stream().map(names::part).toList(), spoken::of);
         }
         int event = events.get(0);
         return spoken.of(names.part(event)) + ": " + names.mode(event);
@@ -188,7 +189,7 @@ public final class RunUpSheet {
     }
 
     private void refused() {
-        List<Refusal> refused = found.card().missing().refused();
+        List<RefusedCheck> refused = found.card().missing().refused();
         if (refused.isEmpty()) {
             return;
         }

@@ -6,25 +6,25 @@ import stillturning.model.Candidate.Hit;
 import stillturning.reliability.groundtest.Configuration;
 import stillturning.reliability.groundtest.Expected.Inputs;
 import stillturning.reliability.groundtest.Hand;
+import stillturning.reliability.groundtest.InstrumentReading;
 import stillturning.reliability.groundtest.NotShown;
-import stillturning.reliability.groundtest.Reading;
 import stillturning.reliability.groundtest.Stage;
-import stillturning.reliability.groundtest.Step;
+import stillturning.reliability.groundtest.TestStep;
 import stillturning.report.groundtest.PlannedTest;
 import stillturning.story.PilotView;
 
 /** Plans of tests on the ground. */
 final class GroundTestJson {
 
-    private static final JsonShape<Reading> READING =
-            JsonShape.<Reading>named("reading")
-                    .word("of", Reading.Of.class, Reading::of)
-                    .text("at", Reading::at)
+    private static final JsonShape<InstrumentReading> READING =
+            JsonShape.<InstrumentReading>named("reading")
+                    .word("of", InstrumentReading.Of.class, InstrumentReading::of)
+                    .text("at", InstrumentReading::at)
                     .says("Bus, source or load.")
-                    .number("predicted", Reading::predicted)
+                    .number("predicted", InstrumentReading::predicted)
                     .says("V, A or s, as played at the printed pace.")
-                    .number("least", Reading::low)
-                    .number("most", Reading::high);
+                    .number("least", InstrumentReading::low)
+                    .number("most", InstrumentReading::high);
 
     private static final JsonShape<Inputs> INPUTS =
             JsonShape.<Inputs>named("inputs")
@@ -32,9 +32,9 @@ final class GroundTestJson {
                     .texts("carrying", Inputs::carrying)
                     .says("Inputs that then carry current.");
 
-    private static final JsonShape<Step> STEP =
-            JsonShape.<Step>named("step")
-                    .whole("number", Step::number)
+    private static final JsonShape<TestStep> STEP =
+            JsonShape.<TestStep>named("step")
+                    .whole("number", TestStep::number)
                     .word("way", Hand.Way.class, s -> s.hand().way())
                     .text("part", s -> s.hand().part())
                     .text("terminal", s -> s.hand().terminal())
@@ -42,7 +42,7 @@ final class GroundTestJson {
                     .map("levers", TEXT, s -> s.hand().levers())
                     .texts("apart", s -> s.hand().apart().stream().map(Hit::part).toList())
                     .says("Parts that are taken off or taken out.")
-                    .maybe("switchedOn", TEXT, Step::switchedOn)
+                    .maybe("switchedOn", TEXT, TestStep::switchedOn)
                     .says("Load that is switched on for it.")
                     .texts("dark", s -> s.expected().dark())
                     .texts("stayOn", s -> s.expected().stayOn())
@@ -54,8 +54,8 @@ final class GroundTestJson {
                     .flag("engineNeedsMet", s -> s.expected().engine().needsMet())
                     .word("engine", PilotView.Engine.class, s -> s.expected().engine().heard())
                     .says("What is heard of it where it runs.")
-                    .list("readings", READING, Step::readings)
-                    .texts("shows", Step::shows)
+                    .list("readings", READING, TestStep::readings)
+                    .texts("shows", TestStep::shows)
                     .says("Single failures that it shows.");
 
     private static final JsonShape<Stage> STAGE =

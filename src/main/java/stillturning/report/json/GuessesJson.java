@@ -2,21 +2,22 @@ package stillturning.report.json;
 
 import static stillturning.report.json.JsonTypes.TEXT;
 
-import java.util.Arrays;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.function.Function;
 import stillturning.assess.Guess;
 import stillturning.assess.Guesses;
 import stillturning.assess.Guesses.Change;
 import stillturning.assess.Guesses.Choice;
 import stillturning.assess.Guesses.Untried;
 import stillturning.assess.Guesses.Weighty;
-import stillturning.assess.findout.Reach;
+import stillturning.assess.findout.OpenInterval;
 import stillturning.assess.findout.Turn;
 import stillturning.assess.findout.Worth;
 import stillturning.assess.ranking.Acceptability;
 import stillturning.assess.ranking.Acceptability.Accepted;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** What trying the guesses brought. */
 final class GuessesJson {
@@ -30,7 +31,7 @@ final class GuessesJson {
                     .says("How to find it out; empty where nobody has said.");
 
     /** A turn with the range that it lies in. */
-    private record Placed(Turn turn, Reach reach) {}
+    private record Placed(Turn turn, OpenInterval reach) {}
 
     private static final JsonShape<Placed> TURN =
             JsonShape.<Placed>named("turn")

@@ -4,19 +4,20 @@ import static stillturning.report.json.JsonTypes.MAYBE;
 import static stillturning.report.json.JsonTypes.WHOLE;
 import static stillturning.report.json.JsonTypes.list;
 
-import java.util.List;
-import java.util.TreeSet;
-import java.util.function.Function;
 import stillturning.reliability.likelihood.Inspection;
 import stillturning.reliability.runup.Check;
 import stillturning.reliability.runup.Check.Revealed;
 import stillturning.reliability.runup.Latent;
-import stillturning.reliability.runup.Refusal;
+import stillturning.reliability.runup.RefusedCheck;
 import stillturning.reliability.runup.SeenDifference;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.LatentRemedies;
 import stillturning.report.joint.RunUpSheet;
 import stillturning.story.PilotView;
+
+import java.util.List;
+import java.util.TreeSet;
+import java.util.function.Function;
 
 /** Failures of which nobody sees anything in flight, and the cards for the run-up. */
 final class RunUpJson {
@@ -107,8 +108,8 @@ final class RunUpJson {
                     .number("settleSeconds", c -> c.one.levers().settleSeconds())
                     .says("From setting back until all is as before.");
 
-    private static final JsonShape<Of<Refusal>> REFUSED =
-            JsonShape.<Of<Refusal>>named("refused")
+    private static final JsonShape<Of<RefusedCheck>> REFUSED =
+            JsonShape.<Of<RefusedCheck>>named("refused")
                     .map("set", JsonTypes.TEXT, r -> r.one.moves())
                     .says("Position by lever.")
                     .text("reason", r -> RunUpSheet.refusal(r.found.candidate(), r.one))

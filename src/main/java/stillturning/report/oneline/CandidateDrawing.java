@@ -1,14 +1,5 @@
 package stillturning.report.oneline;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
 import stillturning.model.Candidate;
 import stillturning.model.Cockpit;
 import stillturning.model.HalfDrawn;
@@ -18,14 +9,24 @@ import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.quantity.Formats;
 import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Line;
 import stillturning.report.drawing.diagram.Port;
 import stillturning.report.drawing.diagram.Side;
-import stillturning.report.drawing.diagram.Symbol;
 import stillturning.report.oneline.DrawnCandidate.Meaning;
 import stillturning.report.oneline.DrawnCandidate.Strand;
 import stillturning.report.oneline.Piece.Pin;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 
 /** A candidate as a one-line diagram: sources left, loads right, wires as lines. */
 public final class CandidateDrawing {
@@ -35,7 +36,7 @@ public final class CandidateDrawing {
 
     private final Candidate candidate;
     private final CandidateMetal metal;
-    private final List<Symbol> symbols = new ArrayList<>();
+    private final List<DiagramSymbol> symbols = new ArrayList<>();
     private final Map<String, Meaning> meanings = new HashMap<>();
     private final List<Stretch> stretches = new ArrayList<>();
     private final Map<Integer, List<End>> endsByNet = new TreeMap<>();
@@ -46,7 +47,7 @@ public final class CandidateDrawing {
     private record End(String symbol, String port, int net, boolean bus, Side side) {}
 
     /** A line and what it stands for. */
-    private record Stretch(Line line, Strand strand) {}
+    private record Stretch(DiagramLine line, Strand strand) {}
 
     /** Wires whose values are not their own, and are not shown. */
     private final Set<String> unknown;
@@ -110,7 +111,8 @@ public final class CandidateDrawing {
                         g -> {
                             List<Port> ports = List.of(new Port(BUS_IN, Side.NORTH));
                             symbols.add(
-                                    new Symbol(g.id(), Glyph.EARTH, g.tag().label(), "", ports));
+                                    new DiagramSymbol(
+                                            g.id(), Glyph.EARTH, g.tag().label(), "", ports));
                             meanings.put(
                                     g.id(),
                                     new Meaning(
@@ -130,7 +132,7 @@ public final class CandidateDrawing {
         symbols.replaceAll(s -> s.glyph() == Glyph.BUS ? s : ringed(s, used));
     }
 
-    private static Symbol ringed(Symbol symbol, Set<List<String>> used) {
+    private static DiagramSymbol ringed(DiagramSymbol symbol, Set<List<String>> used) {
         return symbol.with(
                 symbol.ports().stream()
                         .map(p -> used.contains(List.of(symbol.id(), p.name())) ? p : p.waiting())
@@ -204,7 +206,8 @@ public final class CandidateDrawing {
                         pins.stream().map(Pin::net).toList(),
                         Optional.empty(),
                         terminals(piece)));
-        symbols.add(new Symbol(piece.id(), piece.glyph(), piece.label(), piece.detail(), ports));
+        symbols.add(
+                new DiagramSymbol(piece.id(), piece.glyph(), piece.label(), piece.detail(), ports));
     }
 
     private Map<String, Terminal> terminals(Piece piece) {
@@ -230,7 +233,7 @@ public final class CandidateDrawing {
     private void addGround(Piece piece, Pin pin, Side side) {
         String id = piece.id() + "-" + pin.port() + "-ground";
         symbols.add(
-                new Symbol(
+                new DiagramSymbol(
                         id,
                         Glyph.EARTH,
                         groundName(pin.net()),
@@ -247,7 +250,7 @@ public final class CandidateDrawing {
                                 .orElse(Map.of())));
         stretches.add(
                 new Stretch(
-                        new Line(piece.id(), pin.port(), id, "in", ""),
+                        new DiagramLine(piece.id(), pin.port(), id, "in", ""),
                         new Strand(
                                 metal.wireToGround(pin.net()).map(Wire::id),
                                 pin.net(),
@@ -302,7 +305,7 @@ public final class CandidateDrawing {
         String id = "splice-" + net;
         meanings.put(id, new Meaning(Optional.empty(), List.of(net), Optional.empty(), Map.of()));
         symbols.add(
-                new Symbol(
+                new DiagramSymbol(
                         id,
                         Glyph.BUS,
                         "",
@@ -322,8 +325,8 @@ public final class CandidateDrawing {
         boolean forward = gives(one) || (!gives(other) && (takes(other) || !takes(one)));
         End from = forward ? one : other;
         End to = forward ? other : one;
-        Line line =
-                new Line(
+        DiagramLine line =
+                new DiagramLine(
                         from.symbol(),
                         from.bus() ? BUS_OUT : from.port(),
                         to.symbol(),
@@ -371,7 +374,7 @@ public final class CandidateDrawing {
     private DrawnCandidate inRows() {
         Map<String, Integer> rows =
                 LoadRows.of(symbols, stretches.stream().map(Stretch::line).toList(), buses);
-        List<Symbol> symbolRows = new ArrayList<>(symbols);
+        List<DiagramSymbol> symbolRows = new ArrayList<>(symbols);
         symbolRows.sort(Comparator.comparingInt(s -> rows.getOrDefault(s.id(), -1)));
         List<Stretch> lineRows = new ArrayList<>(stretches);
         lineRows.sort(Comparator.comparingInt(l -> rows.getOrDefault(l.line().toSymbol(), -1)));

@@ -1,12 +1,5 @@
 package stillturning.report.oneline;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
@@ -17,11 +10,19 @@ import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Passage;
 import stillturning.parts.element.Tolerance;
 import stillturning.report.drawing.MarkState;
+import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Symbol;
 import stillturning.report.oneline.DrawnCandidate.Meaning;
 import stillturning.report.oneline.DrawnCandidate.Strand;
 import stillturning.story.Snapshot;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * How a drawn candidate looks at any instant after a failure. A load is live while it works,
@@ -63,7 +64,7 @@ public final class DrawingStates {
      * @param nets those of its ports; of a diode, the one that current comes from
      */
     private record Standing(
-            Symbol symbol,
+            DiagramSymbol symbol,
             Optional<String> part,
             Optional<Supplied> load,
             List<String> ways,
@@ -102,7 +103,7 @@ public final class DrawingStates {
         }
         placedOf.forEach(
                 (part, all) -> elementsOf.put(part, all.stream().map(Placed::name).toList()));
-        for (Symbol symbol : drawn.diagram().symbols()) {
+        for (DiagramSymbol symbol : drawn.diagram().symbols()) {
             Meaning meaning = drawn.meaning(symbol.id());
             if (meaning.grounds().isEmpty()) {
                 Optional<Part> part = meaning.part().flatMap(candidate::part);
@@ -126,7 +127,7 @@ public final class DrawingStates {
     }
 
     private static Standing standing(
-            Symbol symbol,
+            DiagramSymbol symbol,
             Meaning meaning,
             Optional<Part> part,
             List<Placed> own,

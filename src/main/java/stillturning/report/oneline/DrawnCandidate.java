@@ -1,14 +1,15 @@
 package stillturning.report.oneline;
 
+import stillturning.model.Terminal;
+import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.DiagramSymbol;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.model.Terminal;
-import stillturning.report.drawing.diagram.Diagram;
-import stillturning.report.drawing.diagram.Symbol;
 
 /**
  * A candidate as a diagram, and what each symbol and line of it stands for.
@@ -70,7 +71,7 @@ public record DrawnCandidate(Diagram diagram, Map<String, Meaning> meanings, Lis
     public List<String> keysOf(String part) {
         List<String> keys = new ArrayList<>();
         diagram.symbols().stream()
-                .map(Symbol::id)
+                .map(DiagramSymbol::id)
                 .filter(id -> meaning(id).part().filter(part::equals).isPresent())
                 .forEach(keys::add);
         for (int i = 0; i < strands.size(); i++) {

@@ -1,12 +1,13 @@
 package stillturning.report.oneline;
 
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.DiagramSymbol;
+import stillturning.report.drawing.diagram.Glyph;
+
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Line;
-import stillturning.report.drawing.diagram.Symbol;
 
 /** Finds out in which load's row a symbol belongs. */
 final class LoadRows {
@@ -14,7 +15,8 @@ final class LoadRows {
     private LoadRows() {}
 
     /** The row of each symbol that feeds loads alone, counted by the loads. */
-    static Map<String, Integer> of(List<Symbol> symbols, List<Line> lines, Set<String> buses) {
+    static Map<String, Integer> of(
+            List<DiagramSymbol> symbols, List<DiagramLine> lines, Set<String> buses) {
         Map<String, Integer> rows = new HashMap<>();
         for (int i = 0; i < symbols.size(); i++) {
             if (symbols.get(i).glyph() == Glyph.LOAD) {
@@ -24,7 +26,7 @@ final class LoadRows {
         boolean changed = true;
         while (changed) {
             changed = false;
-            for (Line line : lines) {
+            for (DiagramLine line : lines) {
                 Integer to = rows.get(line.toSymbol());
                 Integer from = rows.get(line.fromSymbol());
                 if (to != null

@@ -1,5 +1,14 @@
 package stillturning.report.oneline;
 
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.DiagramSymbol;
+import stillturning.report.drawing.diagram.Glyph;
+import stillturning.report.drawing.diagram.Port;
+import stillturning.report.drawing.diagram.Side;
+
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -9,14 +18,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import stillturning.model.Candidate;
-import stillturning.model.Study;
-import stillturning.report.drawing.diagram.Diagram;
-import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Line;
-import stillturning.report.drawing.diagram.Port;
-import stillturning.report.drawing.diagram.Side;
-import stillturning.report.drawing.diagram.Symbol;
 
 /**
  * A candidate at a glance: its sources, buses and what can part them, with all loads of the engine
@@ -46,9 +47,9 @@ public final class SmallDrawing {
 
     private final Diagram full;
     private final Set<String> engineLoads;
-    private final Map<String, Symbol> kept = new LinkedHashMap<>();
+    private final Map<String, DiagramSymbol> kept = new LinkedHashMap<>();
     private final Map<String, List<String>> onward = new HashMap<>();
-    private final Map<String, Symbol> all = new HashMap<>();
+    private final Map<String, DiagramSymbol> all = new HashMap<>();
 
     private SmallDrawing(Diagram full, Set<String> engineLoads) {
         this.full = full;
@@ -80,22 +81,22 @@ public final class SmallDrawing {
         for (String from : List.copyOf(kept.keySet())) {
             reached(from).forEach(to -> ways.add(List.of(from, to)));
         }
-        List<Line> lines =
+        List<DiagramLine> lines =
                 ways.stream()
                         .filter(way -> !way.get(0).equals(way.get(1)))
-                        .map(way -> new Line(way.get(0), OUT, way.get(1), IN, ""))
+                        .map(way -> new DiagramLine(way.get(0), OUT, way.get(1), IN, ""))
                         .toList();
         return new Diagram(id, "", joined(lines), lines);
     }
 
-    private void keep(Symbol symbol) {
+    private void keep(DiagramSymbol symbol) {
         boolean splice = symbol.glyph() == Glyph.BUS && symbol.label().isEmpty();
         if ((KEPT.contains(symbol.glyph()) && !splice) || sharesOut(symbol)) {
             kept.put(symbol.id(), bare(symbol.id(), symbol.glyph(), symbol.label()));
         }
     }
 
-    private boolean sharesOut(Symbol symbol) {
+    private boolean sharesOut(DiagramSymbol symbol) {
         return symbol.glyph() == Glyph.CONTROLLER
                 && full.lines().stream()
                                 .filter(
@@ -106,19 +107,19 @@ public final class SmallDrawing {
                         > SHARES;
     }
 
-    private static Symbol bare(String id, Glyph glyph, String label) {
-        return new Symbol(
+    private static DiagramSymbol bare(String id, Glyph glyph, String label) {
+        return new DiagramSymbol(
                 id, glyph, label, "", List.of(new Port(IN, Side.WEST), new Port(OUT, Side.EAST)));
     }
 
     /** Lines to a coil say what moves a contact, not where current goes. */
-    private boolean coil(Line line) {
+    private boolean coil(DiagramLine line) {
         return !horizontal(line.fromSymbol(), line.fromPort())
                 || !horizontal(line.toSymbol(), line.toPort());
     }
 
     private boolean horizontal(String symbol, String port) {
-        Symbol of = all.get(symbol);
+        DiagramSymbol of = all.get(symbol);
         return of != null
                 && of.ports().stream()
                         .anyMatch(p -> p.name().equals(port) && p.side().horizontal());
@@ -146,15 +147,15 @@ public final class SmallDrawing {
     }
 
     private boolean load(String symbol) {
-        Symbol of = all.get(symbol);
+        DiagramSymbol of = all.get(symbol);
         return of != null && of.glyph() == Glyph.LOAD;
     }
 
     /** Symbols at which a line ends, and the boxes of the loads. */
-    private List<Symbol> joined(List<Line> lines) {
+    private List<DiagramSymbol> joined(List<DiagramLine> lines) {
         Set<String> ends = new LinkedHashSet<>();
         lines.forEach(line -> ends.addAll(List.of(line.fromSymbol(), line.toSymbol())));
-        List<Symbol> symbols = new ArrayList<>();
+        List<DiagramSymbol> symbols = new ArrayList<>();
         kept.values().stream().filter(s -> ends.contains(s.id())).forEach(symbols::add);
         if (ends.contains(ENGINE)) {
             symbols.add(bare(ENGINE, Glyph.LOAD, "\u25C6 engine"));

@@ -2,8 +2,6 @@ package stillturning.report.paper;
 
 import static stillturning.report.table.Column.words;
 
-import java.util.ArrayList;
-import java.util.List;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.ranking.RankingResult;
@@ -32,6 +30,9 @@ import stillturning.report.page.Block.Room;
 import stillturning.report.page.Block.Warning;
 import stillturning.report.page.Block.Words;
 import stillturning.report.page.Page.Fact;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /** The first page: question, answer, why, how firm, and what it still breaks. */
 final class AnswerSheet {
@@ -141,7 +142,7 @@ final class AnswerSheet {
                         "What \"" + chosen.candidate().title() + "\" still breaks or cannot do"));
         List<Verdict> grave = Standpoint.needingSomebody(chosen);
         List<Verdict> own = chosen.engineOwn();
-        Labels labels = from.labels(chosen);
+        PrintedNames labels = from.labels(chosen);
         blocks.add(new Points(first.of(Topic.BREAKS).stream().map(labels::in).toList()));
         if (!grave.isEmpty()) {
             blocks.add(
@@ -158,8 +159,8 @@ final class AnswerSheet {
             blocks.add(
                     new Note(
                             own.size()
-                                    + " failures of what the engine cannot do without stop it in every"
-                                    + " candidate and are counted against none."));
+                                    + " failures of what the engine cannot do without stop it in"
+                                    + " every candidate and are counted against none."));
         }
     }
 

@@ -2,13 +2,6 @@ package stillturning.report.paper;
 
 import static stillturning.report.table.Column.words;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import stillturning.assess.Appraisal;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.verdict.Verdict;
@@ -17,6 +10,14 @@ import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Words;
 import stillturning.report.terminal.CaseTexts;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /** What happens if ...: a sentence per candidate, then the chosen candidate's story. */
 final class CasePages {
@@ -63,8 +64,8 @@ final class CasePages {
         List<Block> blocks = new ArrayList<>();
         blocks.add(
                 new Words(
-                        "Each case in every candidate, where several failures go by its name the worst"
-                                + " of them; then its story in the chosen candidate."));
+                        "Each case in every candidate, where several failures go by its name the"
+                                + " worst of them; then its story in the chosen candidate."));
         cases.forEach((said, answers) -> blocks.addAll(one(said, answers)));
         return List.copyOf(blocks);
     }
@@ -83,7 +84,7 @@ final class CasePages {
     }
 
     private List<Block> story(Answer answer, Verdict verdict) {
-        Labels labels = from.labels(answer.candidate);
+        PrintedNames labels = from.labels(answer.candidate);
         if (!told.add(verdict.failure().name())) {
             return List.of(
                     new Words("Its story stands above: " + labels.of(verdict.failure()) + "."));

@@ -1,11 +1,5 @@
 package stillturning.report.paper;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.PilotBurden;
 import stillturning.assess.verdict.Outcome;
@@ -24,6 +18,13 @@ import stillturning.report.page.Block.Warning;
 import stillturning.report.page.Block.Words;
 import stillturning.story.StoryEvent;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
 /**
  * What the pilot does when something shows, as he reads it in flight: the moves of a procedure in
  * the order in which they were played, and what is left to him by the stories in which they were.
@@ -35,9 +36,9 @@ final class Checklist {
     private final Study study;
     private final Appraisal appraisal;
     private final Candidate candidate;
-    private final Labels labels;
+    private final PrintedNames labels;
 
-    Checklist(Study study, Appraisal appraisal, Labels labels) {
+    Checklist(Study study, Appraisal appraisal, PrintedNames labels) {
         this.study = study;
         this.appraisal = appraisal;
         this.candidate = appraisal.candidate();

@@ -1,7 +1,5 @@
 package stillturning.report.paper;
 
-import java.util.ArrayList;
-import java.util.List;
 import stillturning.assess.Assessment;
 import stillturning.model.Study;
 import stillturning.report.Cautions;
@@ -10,6 +8,9 @@ import stillturning.report.page.Block.Words;
 import stillturning.report.page.Document;
 import stillturning.report.page.Document.Chapter;
 import stillturning.report.page.Document.Imprint;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /** The whole document. */
 public final class CounsellorPaper {
@@ -90,7 +91,7 @@ public final class CounsellorPaper {
                 new Chapter(
                         "side-by-side",
                         "The candidates side by side",
-                        new SideBySide(from, contents).blocks()));
+                        new CandidatesPage(from, contents).blocks()));
     }
 
     private Study.Heading heading() {

@@ -12,9 +12,9 @@ import stillturning.quantity.Formats;
 /** What a pilot notices, in his words. */
 final class CueWords implements Cue.Visitor<String> {
 
-    private final Labels labels;
+    private final PrintedNames labels;
 
-    CueWords(Labels labels) {
+    CueWords(PrintedNames labels) {
         this.labels = labels;
     }
 

@@ -1,13 +1,14 @@
 package stillturning.report.paper;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import stillturning.report.page.Block;
 import stillturning.report.page.Document.Chapter;
 import stillturning.report.pair.PairBlocks;
 import stillturning.report.pair.PairQuestion;
 import stillturning.report.ranking.ComplexityBlocks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /** Two candidates held against each other, and what complexity and the pilot's work consist of. */
 final class DecisionPages {
@@ -36,7 +37,7 @@ final class DecisionPages {
     private List<Block> blocks(PairQuestion pair) {
         List<Block> blocks = new PairBlocks(pair).all();
         for (var appraisal : pair.two().appraisals()) {
-            Labels labels = from.labels(appraisal);
+            PrintedNames labels = from.labels(appraisal);
             blocks = blocks.stream().map(block -> Labelled.of(block, labels)).toList();
         }
         return blocks;

@@ -1,8 +1,5 @@
 package stillturning.report.paper;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.IntStream;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;
@@ -14,12 +11,16 @@ import stillturning.report.page.Page.Fact;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
 /** A block with labels in the place of names. */
 final class Labelled {
 
     private Labelled() {}
 
-    static Block of(Block block, Labels labels) {
+    static Block of(Block block, PrintedNames labels) {
         if (block instanceof Words words) {
             return new Words(labels.in(words.text()));
         } else if (block instanceof Points points) {
@@ -53,7 +54,7 @@ final class Labelled {
     }
 
     /** The table as text: the same heads, labels in its cells. */
-    static Table<List<String>> of(Table<?> table, Labels labels) {
+    static Table<List<String>> of(Table<?> table, PrintedNames labels) {
         List<Column<List<String>>> columns = new ArrayList<>();
         for (int i = 0; i < table.columns().size(); i++) {
             int at = i;

@@ -2,14 +2,15 @@ package stillturning.report.paper;
 
 import static stillturning.report.table.Column.words;
 
-import java.util.ArrayList;
-import java.util.List;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Words;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /** Each hard requirement: who meets it, and what breaks it. */
 final class RequirementPages {
@@ -52,7 +53,7 @@ final class RequirementPages {
     }
 
     private Row row(Appraisal appraisal, RequirementMet met) {
-        Labels labels = from.labels(appraisal);
+        PrintedNames labels = from.labels(appraisal);
         boolean chosen = appraisal.equals(from.ranked().get(0));
         int shown = chosen ? met.culprits().size() : Math.min(NAMED, met.culprits().size());
         String named = String.join("; ", met.culprits().subList(0, shown));

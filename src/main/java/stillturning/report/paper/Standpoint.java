@@ -1,16 +1,17 @@
 package stillturning.report.paper;
 
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.report.FailureRows;
 import stillturning.report.RankingOrder;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** An assessment as its reader stands before it: the best first, and everything by its label. */
 final class Standpoint {
@@ -20,12 +21,12 @@ final class Standpoint {
 
     private final Assessment assessment;
     private final List<Appraisal> ranked;
-    private final Map<String, Labels> labels = new HashMap<>();
+    private final Map<String, PrintedNames> labels = new HashMap<>();
 
     Standpoint(Assessment assessment) {
         this.assessment = assessment;
         this.ranked = RankingOrder.of(assessment);
-        ranked.forEach(a -> labels.put(a.candidate().id(), new Labels(a.candidate())));
+        ranked.forEach(a -> labels.put(a.candidate().id(), new PrintedNames(a.candidate())));
     }
 
     Assessment assessment() {
@@ -43,8 +44,9 @@ final class Standpoint {
     }
 
     /** The labels of a candidate. */
-    Labels labels(Appraisal appraisal) {
-        return labels.getOrDefault(appraisal.candidate().id(), new Labels(appraisal.candidate()));
+    PrintedNames labels(Appraisal appraisal) {
+        return labels.getOrDefault(
+                appraisal.candidate().id(), new PrintedNames(appraisal.candidate()));
     }
 
     /** Single failures in which the engine ends or stops, or would if the pilot did nothing. */

@@ -3,9 +3,6 @@ package stillturning.report.paper;
 import static stillturning.report.table.Column.figures;
 import static stillturning.report.table.Column.words;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Set;
 import stillturning.assess.verdict.Verdict;
 import stillturning.report.EventLines;
 import stillturning.report.StoryFacts;
@@ -19,6 +16,10 @@ import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Room;
 import stillturning.report.page.Page.Fact;
 import stillturning.story.Story;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
 
 /** One failure's story on paper: what happened, what it looked like, what came of it. */
 final class StoryBlocks {
@@ -45,7 +46,7 @@ final class StoryBlocks {
      *
      * @param id prefix of the names inside the plot
      */
-    static List<Block> of(String id, String heading, Verdict verdict, Labels labels) {
+    static List<Block> of(String id, String heading, Verdict verdict, PrintedNames labels) {
         Story story = verdict.planned();
         List<EventLines.Line> lines = EventLines.of(story);
         List<Block> blocks = new ArrayList<>();

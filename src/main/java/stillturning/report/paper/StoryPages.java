@@ -1,16 +1,17 @@
 package stillturning.report.paper;
 
+import stillturning.assess.Appraisal;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Verdict;
+import stillturning.report.page.Block;
+import stillturning.report.page.Block.Words;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import stillturning.assess.Appraisal;
-import stillturning.assess.verdict.Outcome;
-import stillturning.assess.verdict.Verdict;
-import stillturning.report.page.Block;
-import stillturning.report.page.Block.Words;
 
 /** The stories of the chosen candidate's worst single failures. */
 final class StoryPages {
@@ -39,7 +40,7 @@ final class StoryPages {
         Map<String, List<Verdict>> courses = courses(chosen);
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Words(count(chosen, courses.size())));
-        Labels labels = from.labels(chosen);
+        PrintedNames labels = from.labels(chosen);
         int number = 0;
         for (List<Verdict> alike : courses.values()) {
             if (number == most) {
@@ -60,7 +61,7 @@ final class StoryPages {
         return List.copyOf(blocks);
     }
 
-    private static String names(List<Verdict> alike, Labels labels) {
+    private static String names(List<Verdict> alike, PrintedNames labels) {
         return alike.stream()
                 .skip(1)
                 .map(v -> labels.of(v.failure()))

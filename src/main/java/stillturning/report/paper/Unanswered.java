@@ -1,10 +1,5 @@
 package stillturning.report.paper;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.UnwrittenMove;
@@ -25,6 +20,12 @@ import stillturning.report.page.Block.Warning;
 import stillturning.report.page.Block.Words;
 import stillturning.story.StoryEvent;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
 /**
  * Troubles that a pilot looks up and to which no procedure of the candidate answers, each with what
  * comes of it as it was played, what still works, what a procedure would need, and a move that was
@@ -37,10 +38,10 @@ final class Unanswered {
 
     private final Study study;
     private final Appraisal appraisal;
-    private final Labels labels;
+    private final PrintedNames labels;
     private final List<Block> blocks = new ArrayList<>();
 
-    Unanswered(Study study, Appraisal appraisal, Labels labels) {
+    Unanswered(Study study, Appraisal appraisal, PrintedNames labels) {
         this.study = study;
         this.appraisal = appraisal;
         this.labels = labels;
@@ -52,7 +53,8 @@ final class Unanswered {
             trouble(
                     "Charging lost",
                     Optional.of(appraisal.chargingLost()),
-                    "a sign (an alternator lamp, or a limit in volts) and what to switch off or over");
+                    "a sign (an alternator lamp, or a limit in volts) and what to switch off or"
+                            + " over");
         }
         if (!answered(Cue.LowVolts.class::isInstance)) {
             trouble(

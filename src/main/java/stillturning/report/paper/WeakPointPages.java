@@ -2,12 +2,6 @@ package stillturning.report.paper;
 
 import static stillturning.report.table.Column.words;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.verdict.Verdict;
 import stillturning.report.page.Block;
@@ -16,6 +10,13 @@ import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Words;
 import stillturning.report.page.JointSection;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Single points of every candidate, and latent failures of the chosen one, with remedies. */
 final class WeakPointPages {
@@ -43,10 +44,10 @@ final class WeakPointPages {
         List<Block> blocks = new ArrayList<>();
         blocks.add(
                 new Words(
-                        "Single failures that end the engine, stop it, or would stop it if the pilot"
-                                + " did nothing, the gravest first. A remedy says what shape of change"
-                                + " helps; the last column names by rank the candidates in which the"
-                                + " same failure does no such thing: look there how it is done."));
+                        "Single failures that end the engine, stop it, or would stop it if the"
+                            + " pilot did nothing, the gravest first. A remedy says what shape of"
+                            + " change helps; the last column names by rank the candidates in which"
+                            + " the same failure does no such thing: look there how it is done."));
         for (int i = 0; i < from.ranked().size(); i++) {
             Appraisal appraisal = from.ranked().get(i);
             blocks.add(new Heading((i + 1) + ". " + appraisal.candidate().title()));
@@ -91,7 +92,7 @@ final class WeakPointPages {
     }
 
     private Weak weak(Appraisal appraisal, List<Verdict> alike) {
-        Labels labels = from.labels(appraisal);
+        PrintedNames labels = from.labels(appraisal);
         Verdict first = alike.get(0);
         String others =
                 alike.stream()
@@ -112,8 +113,9 @@ final class WeakPointPages {
                 .orElse(
                         List.of(
                                 new Words(
-                                        "Not asked for: explain --pairs finds them, with what reveals"
-                                                + " each and what else then ends the engine.")));
+                                        "Not asked for: explain --pairs finds them, with what"
+                                                + " reveals each and what else then ends the"
+                                                + " engine.")));
     }
 
     private Optional<List<Block>> latent(Appraisal chosen) {

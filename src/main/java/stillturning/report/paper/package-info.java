@@ -10,8 +10,8 @@
  *       so the first says what the leader still breaks as loudly as why it leads, and the second
  *       what was turned down and what nobody looked at.
  *   <li><b>People read labels.</b> Names of parts, levers and cues in sentences are replaced by
- *       what a person calls them ({@code Labels}); plain words are left alone, since an identifier
- *       without a hyphen reads like its label.
+ *       what a person calls them ({@code PrintedNames}); plain words are left alone, since an
+ *       identifier without a hyphen reads like its label.
  *   <li><b>A remedy is a fact of the failure's shape</b>: what opens needs a second way, what
  *       shorts needs something that parts it from the rest, what goes wrong otherwise needs a
  *       guard; beside it stands what the same failure does to the other candidates, which were

@@ -1,11 +1,12 @@
 package stillturning.report.record;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.reliability.asbuilt.Compared.Verdict;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * A candidate as it was built.
@@ -21,9 +22,9 @@ public record AsBuilt(
         Study study,
         Candidate candidate,
         String date,
-        List<Line> lines,
+        List<FormLine> lines,
         Optional<Fit> fit,
-        List<Offer> offers,
+        List<ValueOffer> offers,
         Explained causes,
         List<String> remarks) {
 
@@ -51,7 +52,7 @@ public record AsBuilt(
     }
 
     /** Those of a verdict. */
-    public List<Line> with(Verdict verdict) {
+    public List<FormLine> with(Verdict verdict) {
         return lines.stream().filter(line -> line.compared().verdict() == verdict).toList();
     }
 }

@@ -1,7 +1,8 @@
 package stillturning.report.record;
 
-import java.util.List;
 import stillturning.reliability.asbuilt.JointExplanation;
+
+import java.util.List;
 
 /**
  * What would explain readings that do not keep to their prediction.
@@ -9,7 +10,7 @@ import stillturning.reliability.asbuilt.JointExplanation;
  * @param alone single values, the best first
  * @param together two at once where no single one explains as much, the best first
  */
-public record Explained(List<Cause> alone, List<Together> together) {
+public record Explained(List<ExplainedValue> alone, List<Together> together) {
 
     /** Nothing would, or nothing has to be explained. */
     public static final Explained NOTHING = new Explained(List.of(), List.of());

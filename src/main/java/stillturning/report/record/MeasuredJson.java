@@ -1,27 +1,28 @@
 package stillturning.report.record;
 
-import java.util.Optional;
-import java.util.OptionalDouble;
 import stillturning.reliability.asbuilt.Compared;
-import stillturning.reliability.asbuilt.Estimate;
-import stillturning.reliability.asbuilt.Estimate.Known;
-import stillturning.reliability.asbuilt.Estimate.Unknown;
-import stillturning.reliability.asbuilt.Subject;
+import stillturning.reliability.asbuilt.FittedValue;
+import stillturning.reliability.asbuilt.FittedValue.Known;
+import stillturning.reliability.asbuilt.FittedValue.Unknown;
+import stillturning.reliability.asbuilt.Measurand;
 import stillturning.report.json.JsonDocument;
 import stillturning.report.json.JsonShape;
 import stillturning.report.json.JsonTypes;
 import stillturning.report.record.Explained.Together;
 import stillturning.report.record.Explained.Written;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
+
 /** What was measured of a built aircraft. */
 public final class MeasuredJson {
 
-    private static final JsonShape<Line> LINE =
-            JsonShape.<Line>named("measurement")
-                    .text("path", Line::path)
+    private static final JsonShape<FormLine> LINE =
+            JsonShape.<FormLine>named("measurement")
+                    .text("path", FormLine::path)
                     .says("Place in the form.")
-                    .text("says", Line::says)
-                    .word("kind", Subject.Kind.class, l -> subject(l).kind())
+                    .text("says", FormLine::says)
+                    .word("kind", Measurand.Kind.class, l -> subject(l).kind())
                     .text("step", l -> subject(l).step())
                     .says("Of the ground test; empty for none.")
                     .text("at", l -> subject(l).at())
@@ -33,13 +34,13 @@ public final class MeasuredJson {
                     .maybe("half", JsonTypes.NUMBER, l -> boxed(l.compared().half()))
                     .says("Half the interval of 95 % by noise alone; null where none is known.")
                     .word("verdict", Compared.Verdict.class, l -> l.compared().verdict())
-                    .text("from", Line::from)
+                    .text("from", FormLine::from)
                     .says(
                             "Name of the log that it was concluded from; empty if somebody wrote"
                                     + " it.");
 
-    private static final JsonShape<Estimate> ESTIMATE =
-            JsonShape.<Estimate>named("estimate")
+    private static final JsonShape<FittedValue> ESTIMATE =
+            JsonShape.<FittedValue>named("estimate")
                     .maybe("value", JsonTypes.NUMBER, e -> e.known().map(Known::value))
                     .says("Null where the log does not tell it.")
                     .maybe("low", JsonTypes.NUMBER, e -> e.known().map(Known::low))
@@ -48,7 +49,10 @@ public final class MeasuredJson {
                             "standardError",
                             JsonTypes.NUMBER,
                             e -> e.known().map(Known::standardError))
-                    .maybe("mistakenFor", JsonTypes.word(Estimate.Of.class), MeasuredJson::mistaken)
+                    .maybe(
+                            "mistakenFor",
+                            JsonTypes.word(FittedValue.Of.class),
+                            MeasuredJson::mistaken)
                     .says("The value from which the log cannot tell it apart.");
 
     private static final JsonShape<Fit> FIT =
@@ -72,21 +76,21 @@ public final class MeasuredJson {
                     .field("resistanceOhms", ESTIMATE, f -> f.fitted().ohms())
                     .field("charge", ESTIMATE, f -> f.fitted().charge());
 
-    private static final JsonShape<Offer> OFFER =
-            JsonShape.<Offer>named("offer")
-                    .text("file", Offer::file)
+    private static final JsonShape<ValueOffer> OFFER =
+            JsonShape.<ValueOffer>named("offer")
+                    .text("file", ValueOffer::file)
                     .text("path", o -> o.mapping() + "." + o.key())
-                    .text("before", Offer::before)
+                    .text("before", ValueOffer::before)
                     .says("Empty where nothing says it.")
-                    .text("after", Offer::after);
+                    .text("after", ValueOffer::after);
 
-    private static final JsonShape<Cause> CAUSE =
-            JsonShape.<Cause>named("cause")
-                    .text("file", Cause::file)
-                    .text("path", Cause::path)
-                    .text("stated", Cause::stated)
-                    .text("needed", Cause::needed)
-                    .text("half", Cause::half)
+    private static final JsonShape<ExplainedValue> CAUSE =
+            JsonShape.<ExplainedValue>named("cause")
+                    .text("file", ExplainedValue::file)
+                    .text("path", ExplainedValue::path)
+                    .text("stated", ExplainedValue::stated)
+                    .text("needed", ExplainedValue::needed)
+                    .text("half", ExplainedValue::half)
                     .says("Half the interval of 95 % of what it would have to be.")
                     .flag("likely", c -> c.explanation().likely())
                     .says("Whether that is within what the study leaves open.")
@@ -144,7 +148,7 @@ public final class MeasuredJson {
 
     private MeasuredJson() {}
 
-    private static Subject subject(Line line) {
+    private static Measurand subject(FormLine line) {
         return line.compared().expectation().subject();
     }
 
@@ -152,7 +156,7 @@ public final class MeasuredJson {
         return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
     }
 
-    private static Optional<Estimate.Of> mistaken(Estimate estimate) {
+    private static Optional<FittedValue.Of> mistaken(FittedValue estimate) {
         return estimate.fold(known -> Optional.empty(), Unknown::mistakenFor);
     }
 }

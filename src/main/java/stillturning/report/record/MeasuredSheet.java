@@ -1,17 +1,15 @@
 package stillturning.report.record;
 
-import java.util.ArrayList;
-import java.util.List;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell;
 import stillturning.quantity.Formats;
 import stillturning.reliability.asbuilt.Compared.Verdict;
-import stillturning.reliability.asbuilt.Estimate;
 import stillturning.reliability.asbuilt.Expectation;
 import stillturning.reliability.asbuilt.Explanation;
 import stillturning.reliability.asbuilt.FittedBattery;
 import stillturning.reliability.asbuilt.FittedBattery.Quality;
-import stillturning.reliability.asbuilt.Subject.Kind;
+import stillturning.reliability.asbuilt.FittedValue;
+import stillturning.reliability.asbuilt.Measurand.Kind;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;
@@ -22,6 +20,9 @@ import stillturning.report.page.Block.Words;
 import stillturning.report.record.Explained.Together;
 import stillturning.report.record.Explained.Written;
 import stillturning.report.table.Column;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /** What was measured, for a person: what does not keep to its prediction first. */
 public final class MeasuredSheet {
@@ -80,7 +81,7 @@ public final class MeasuredSheet {
         Cell stated = fit.stated();
         blocks.add(
                 Grid.of(
-                        List.of(Estimate.Of.values()),
+                        List.of(FittedValue.Of.values()),
                         List.of(
                                 Column.words("of the battery", 28, MeasuredWords::name),
                                 Column.words("study", 12, of -> stated(stated, of)),
@@ -129,7 +130,7 @@ public final class MeasuredSheet {
         return Formats.significant(1000 * volts, 2) + " mV";
     }
 
-    private static String stated(Cell cell, Estimate.Of of) {
+    private static String stated(Cell cell, FittedValue.Of of) {
         return switch (of) {
             case CAPACITY -> MeasuredWords.value(Kind.CAPACITY, cell.capacity().coulombs());
             case RESISTANCE -> MeasuredWords.value(Kind.BATTERY_OHMS, cell.ohms());
@@ -137,7 +138,7 @@ public final class MeasuredSheet {
         };
     }
 
-    private static Estimate estimate(FittedBattery fitted, Estimate.Of of) {
+    private static FittedValue estimate(FittedBattery fitted, FittedValue.Of of) {
         return switch (of) {
             case CAPACITY -> fitted.capacity();
             case RESISTANCE -> fitted.ohms();
@@ -183,7 +184,7 @@ public final class MeasuredSheet {
     }
 
     private void table(String heading, Verdict verdict) {
-        List<Line> lines = built.with(verdict);
+        List<FormLine> lines = built.with(verdict);
         if (lines.isEmpty()) {
             return;
         }
@@ -192,7 +193,7 @@ public final class MeasuredSheet {
                 Grid.of(
                         lines,
                         List.of(
-                                Column.words("what", 44, Line::says),
+                                Column.words("what", 44, FormLine::says),
                                 Column.figures(
                                         "measured", 18, l -> MeasuredWords.measured(l.compared())),
                                 Column.figures("predicted", 10, MeasuredSheet::predicted),
@@ -202,7 +203,7 @@ public final class MeasuredSheet {
                                         l -> MeasuredWords.limits(l.compared().expectation())))));
     }
 
-    private static String predicted(Line line) {
+    private static String predicted(FormLine line) {
         Expectation expectation = line.compared().expectation();
         return MeasuredWords.value(expectation.subject().kind(), expectation.predicted());
     }
@@ -217,7 +218,7 @@ public final class MeasuredSheet {
     }
 
     private void alone() {
-        List<Cause> alone = built.causes().alone();
+        List<ExplainedValue> alone = built.causes().alone();
         if (alone.isEmpty()) {
             blocks.add(new Words("No single value of the study would."));
             return;
@@ -230,8 +231,8 @@ public final class MeasuredSheet {
                 Grid.of(
                         alone,
                         List.of(
-                                Column.words("value of the study", 36, Cause::path),
-                                Column.figures("as stated", 12, Cause::stated),
+                                Column.words("value of the study", 36, ExplainedValue::path),
+                                Column.figures("as stated", 12, ExplainedValue::stated),
                                 Column.figures(
                                         "would have to be", 18, c -> c.needed() + " ±" + c.half()),
                                 Column.words(
@@ -305,7 +306,7 @@ public final class MeasuredSheet {
                 + ")";
     }
 
-    private static String explains(Cause cause) {
+    private static String explains(ExplainedValue cause) {
         Explanation e = cause.explanation();
         return explains(e.mended(), e.disagreeing(), e.spoilt());
     }
@@ -323,13 +324,13 @@ public final class MeasuredSheet {
                 Grid.of(
                         built.offers(),
                         List.of(
-                                Column.words("file", 22, Offer::file),
+                                Column.words("file", 22, ValueOffer::file),
                                 Column.words("value", 30, o -> o.mapping() + "." + o.key()),
                                 Column.words(
                                         "as it is",
                                         22,
                                         o -> o.before().isEmpty() ? "-" : o.before()),
-                                Column.words("as measured", 30, Offer::after))));
+                                Column.words("as measured", 30, ValueOffer::after))));
         if (built.offers().stream().anyMatch(o -> o.file().equals("study.yaml"))) {
             blocks.add(new Note("What stands in study.yaml is shared by all candidates."));
         }

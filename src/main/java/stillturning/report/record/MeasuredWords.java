@@ -1,18 +1,19 @@
 package stillturning.report.record;
 
-import java.util.Map;
 import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
 import stillturning.reliability.asbuilt.Compared;
-import stillturning.reliability.asbuilt.Estimate;
-import stillturning.reliability.asbuilt.Estimate.Known;
-import stillturning.reliability.asbuilt.Estimate.Unknown;
 import stillturning.reliability.asbuilt.Expectation;
+import stillturning.reliability.asbuilt.FittedValue;
+import stillturning.reliability.asbuilt.FittedValue.Known;
+import stillturning.reliability.asbuilt.FittedValue.Unknown;
+import stillturning.reliability.asbuilt.Measurand;
+import stillturning.reliability.asbuilt.Measurand.Kind;
 import stillturning.reliability.asbuilt.StepKey;
-import stillturning.reliability.asbuilt.Subject;
-import stillturning.reliability.asbuilt.Subject.Kind;
 import stillturning.report.Spoken;
 import stillturning.report.groundtest.PlanWords;
+
+import java.util.Map;
 
 /** What is measured, in words and with its unit. */
 public final class MeasuredWords {
@@ -37,7 +38,7 @@ public final class MeasuredWords {
     }
 
     /** What is measured. */
-    public String says(Subject subject) {
+    public String says(Measurand subject) {
         String at = of(subject.at());
         return switch (subject.kind()) {
             case HAPPENED -> step(subject.step());
@@ -135,16 +136,16 @@ public final class MeasuredWords {
     }
 
     /** An estimate, or that there is none and why. */
-    static String estimate(Estimate.Of of, Estimate estimate) {
+    static String estimate(FittedValue.Of of, FittedValue estimate) {
         return estimate.fold(known -> known(of, known), unknown -> unknown(of, unknown));
     }
 
-    private static String known(Estimate.Of of, Known known) {
+    private static String known(FittedValue.Of of, Known known) {
         return number(of, known.value())
                 + (known.half() > 0 ? " ±" + number(of, known.half()) + " (95 %)" : ", as given");
     }
 
-    private static String number(Estimate.Of of, double value) {
+    private static String number(FittedValue.Of of, double value) {
         return switch (of) {
             case CAPACITY -> Formats.fixed(value / 3600, 2) + " Ah";
             case RESISTANCE -> Formats.fixed(1000 * value, 2) + " mohm";
@@ -152,7 +153,7 @@ public final class MeasuredWords {
         };
     }
 
-    private static String unknown(Estimate.Of of, Unknown unknown) {
+    private static String unknown(FittedValue.Of of, Unknown unknown) {
         return "not told by this log: "
                 + unknown.mistakenFor()
                         .map(other -> "it cannot be told apart from " + name(other) + "; ")
@@ -160,7 +161,7 @@ public final class MeasuredWords {
                 + remedy(of);
     }
 
-    private static String remedy(Estimate.Of of) {
+    private static String remedy(FittedValue.Of of) {
         return switch (of) {
             case CAPACITY -> "discharge it further";
             case RESISTANCE -> "switch a second load on and off meanwhile";
@@ -169,7 +170,7 @@ public final class MeasuredWords {
     }
 
     /** What is estimated. */
-    static String name(Estimate.Of of) {
+    static String name(FittedValue.Of of) {
         return switch (of) {
             case CAPACITY -> "capacity";
             case RESISTANCE -> "resistance";

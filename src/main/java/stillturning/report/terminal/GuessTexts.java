@@ -2,13 +2,6 @@ package stillturning.report.terminal;
 
 import static stillturning.report.table.Column.words;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 import stillturning.assess.Assessment;
 import stillturning.assess.Guess;
 import stillturning.assess.GuessVariation;
@@ -16,7 +9,7 @@ import stillturning.assess.Guesses;
 import stillturning.assess.Guesses.Change;
 import stillturning.assess.Guesses.Weighty;
 import stillturning.assess.findout.GroupScreen;
-import stillturning.assess.findout.Reach;
+import stillturning.assess.findout.OpenInterval;
 import stillturning.assess.findout.Turn;
 import stillturning.assess.ranking.Acceptability;
 import stillturning.assess.ranking.Acceptability.Accepted;
@@ -27,6 +20,14 @@ import stillturning.report.table.Table;
 import stillturning.report.table.TerminalColour;
 import stillturning.report.table.TerminalColour.Ink;
 import stillturning.report.table.TextTable;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Which guesses matter, in words. */
 public final class GuessTexts {
@@ -269,7 +270,7 @@ public final class GuessTexts {
         return guess.name() + ", " + guess.source();
     }
 
-    private boolean untried(Guess guess, Reach reach, boolean less) {
+    private boolean untried(Guess guess, OpenInterval reach, boolean less) {
         String end = reach.wordsAt(less ? 0 : 1);
         return guesses.untried().stream()
                 .anyMatch(

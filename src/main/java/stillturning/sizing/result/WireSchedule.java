@@ -1,7 +1,8 @@
 package stillturning.sizing.result;
 
+import stillturning.model.wiring.PublishedLimits;
+
 import java.util.List;
-import stillturning.model.wiring.Limits;
 
 /**
  * All wires, what they drop, and where they pass.
@@ -34,7 +35,7 @@ public record WireSchedule(
     public record Drop(double volts, double limitVolts, boolean continuous) {
         /** Whether it is within its limit, as the published charts round it. */
         public boolean within() {
-            return volts <= limitVolts * Limits.ROUNDING;
+            return volts <= limitVolts * PublishedLimits.ROUNDING;
         }
     }
 

@@ -1,13 +1,5 @@
 package stillturning.story.device;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import stillturning.model.Phase;
 import stillturning.model.Study.Aircraft;
 import stillturning.network.NoOperatingPoint;
@@ -17,6 +9,15 @@ import stillturning.story.Setting.Propeller;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
 /** What is true at this instant of one run, shared by its devices. */
 public final class Situation {
 
@@ -24,7 +25,7 @@ public final class Situation {
     public NodalSolver solver;
 
     public final Aircraft aircraft;
-    public final Levers levers = new Levers();
+    public final LeverStates levers = new LeverStates();
     public final Sheddings shed = new Sheddings();
     public final Set<String> movable = new HashSet<>();
     public final EventLog journal;

@@ -1,15 +1,9 @@
 package stillturning.story.timeline;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.Function;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.failure.Failure;
-import stillturning.story.Harm;
+import stillturning.story.AdverseEffect;
 import stillturning.story.PilotView;
 import stillturning.story.Rehearsal;
 import stillturning.story.Rehearsal.Moved;
@@ -19,6 +13,13 @@ import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.story.device.Device;
 import stillturning.story.device.Situation;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * A candidate on the ground that is held in one condition after the other. Charges and heats go on
@@ -65,7 +66,7 @@ final class Bench {
         double begun = now.seconds;
         now.levers.putAll(levers(condition));
         now.shed.only(condition.off());
-        now.log(StoryEvent.Kind.PILOT, Harm.COCKPIT, condition.words());
+        now.log(StoryEvent.Kind.PILOT, AdverseEffect.COCKPIT, condition.words());
         now.journal.solved();
         run.carryOn(begun + condition.seconds());
         List<StoryEvent> all = now.journal.happenings();

@@ -1,25 +1,26 @@
 package stillturning.story.timeline;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
-import java.util.Map;
-import stillturning.story.Harm;
+import stillturning.story.AdverseEffect;
 import stillturning.story.StoryEvent;
 import stillturning.story.device.Device;
 import stillturning.story.device.Situation;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Map;
 
 /** Moves that the pilot makes from some instant on, one after the other. */
 final class DrillDevice implements Device {
 
     private final Deque<Map.Entry<String, String>> left;
     private final double fromSeconds;
-    private final Hands hands;
+    private final MoveQueue hands;
     private final Situation now;
 
     /**
      * @param fromSeconds when he begins (s)
      */
-    DrillDevice(Map<String, String> moves, double fromSeconds, Hands hands, Situation now) {
+    DrillDevice(Map<String, String> moves, double fromSeconds, MoveQueue hands, Situation now) {
         this.left = new ArrayDeque<>(moves.entrySet());
         this.fromSeconds = fromSeconds;
         this.hands = hands;
@@ -44,7 +45,7 @@ final class DrillDevice implements Device {
         if (hands.free()) {
             Map.Entry<String, String> move = left.removeFirst();
             String words = hands.move(move.getKey(), move.getValue());
-            now.log(StoryEvent.Kind.PILOT, Harm.COCKPIT, words);
+            now.log(StoryEvent.Kind.PILOT, AdverseEffect.COCKPIT, words);
         }
     }
 

@@ -1,12 +1,5 @@
 package stillturning.story.timeline;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.BooleanSupplier;
 import stillturning.model.Circuit;
 import stillturning.model.Cockpit;
 import stillturning.model.Cue;
@@ -20,6 +13,14 @@ import stillturning.story.device.plant.GeneratorDevice;
 import stillturning.story.device.plant.Plant;
 import stillturning.story.device.plant.SupplyDevice;
 import stillturning.story.timeline.CueDevice.Sensing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
 
 /** Engine, cues and procedures of a run. */
 final class EngineAndPilot {
@@ -56,7 +57,7 @@ final class EngineAndPilot {
             cues.put(cue.name(), device);
             devices.put("cue " + cue.name(), device);
         }
-        Hands hands = new Hands(cockpit, plant.branches(), now);
+        MoveQueue hands = new MoveQueue(cockpit, plant.branches(), now);
         devices.put("hands", hands);
         if (!scene.drill().isEmpty()) {
             devices.put("drill", new DrillDevice(scene.drill(), 0, hands, now));

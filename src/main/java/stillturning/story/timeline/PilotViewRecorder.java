@@ -1,9 +1,5 @@
 package stillturning.story.timeline;
 
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import stillturning.story.PilotView;
 import stillturning.story.PilotView.Engine;
 import stillturning.story.StoryEvent;
@@ -11,17 +7,23 @@ import stillturning.story.StoryEvent.Kind;
 import stillturning.story.device.Situation;
 import stillturning.story.device.plant.SupplyDevice;
 
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
 /** Notes what a pilot could notice, stretch by stretch. */
 final class PilotViewRecorder {
 
-    private final EngineAndPilot crew;
+    private final EngineAndPilot engineAndPilot;
     private final Map<String, SupplyDevice> loads;
     private final Situation now;
     private int from;
     private double falteredBefore;
 
-    PilotViewRecorder(EngineAndPilot crew, Map<String, SupplyDevice> loads, Situation now) {
-        this.crew = crew;
+    PilotViewRecorder(
+            EngineAndPilot engineAndPilot, Map<String, SupplyDevice> loads, Situation now) {
+        this.engineAndPilot = engineAndPilot;
         this.loads = loads;
         this.now = now;
     }
@@ -29,7 +31,7 @@ final class PilotViewRecorder {
     /** Begins a stretch. */
     void begin() {
         from = now.journal.happenings().size();
-        falteredBefore = crew.engine().longestInterruption();
+        falteredBefore = engineAndPilot.engine().longestInterruption();
     }
 
     /** What shows at this instant, and what the engine has done since the stretch began. */
@@ -45,16 +47,16 @@ final class PilotViewRecorder {
             }
         }
         List<StoryEvent> all = now.journal.happenings();
-        boolean stops = crew.engine().stopped();
+        boolean stops = engineAndPilot.engine().stopped();
         for (StoryEvent happening : all.subList(from, all.size())) {
             stops |= happening.kind() == Kind.ENGINE_STOPS;
         }
         boolean falters =
-                crew.engine().faltering()
-                        || crew.engine().longestInterruption()
+                engineAndPilot.engine().faltering()
+                        || engineAndPilot.engine().longestInterruption()
                                 > Math.max(falteredBefore, PilotView.NOTICED_SECONDS);
         return new PilotView(
-                Set.copyOf(crew.showing()),
+                Set.copyOf(engineAndPilot.showing()),
                 stopped,
                 onTheirOwn,
                 stops ? Engine.STOPS : falters ? Engine.FALTERS : Engine.RUNS);

@@ -1,5 +1,12 @@
 package stillturning.story.timeline;
 
+import stillturning.model.Procedure;
+import stillturning.story.Pilot;
+import stillturning.story.StoryEvent;
+import stillturning.story.device.Device;
+import stillturning.story.device.EventWords;
+import stillturning.story.device.Situation;
+
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,12 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
-import stillturning.model.Procedure;
-import stillturning.story.Pilot;
-import stillturning.story.StoryEvent;
-import stillturning.story.device.Device;
-import stillturning.story.device.EventWords;
-import stillturning.story.device.Situation;
 
 /**
  * One procedure, carried out once, some time after one of its cues, if one is still there then:
@@ -33,7 +34,7 @@ final class ProcedureDevice implements Device {
     private boolean done;
     private boolean pressed;
     private final BooleanSupplier works;
-    private final Hands hands;
+    private final MoveQueue hands;
     private final Deque<Map.Entry<String, String>> toMove;
     private final List<String> toShed;
 
@@ -44,7 +45,7 @@ final class ProcedureDevice implements Device {
             Procedure procedure,
             List<CueDevice> cues,
             BooleanSupplier works,
-            Hands hands,
+            MoveQueue hands,
             Situation now) {
         this.procedure = procedure;
         this.cues = List.copyOf(cues);

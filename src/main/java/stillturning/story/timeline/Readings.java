@@ -1,14 +1,5 @@
 package stillturning.story.timeline;
 
-import java.util.EnumSet;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import stillturning.model.Candidate;
 import stillturning.parts.Part;
 import stillturning.story.Endurance;
@@ -26,12 +17,22 @@ import stillturning.story.device.plant.GeneratorDevice;
 import stillturning.story.device.plant.Plant;
 import stillturning.story.timeline.watch.SignWatch;
 
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
 /** What can be read off a run at an instant. */
 record Readings(
         Candidate candidate,
         BranchLayout layout,
         Plant plant,
-        EngineAndPilot crew,
+        EngineAndPilot engineAndPilot,
         SignWatch signs,
         Situation now) {
 
@@ -65,10 +66,10 @@ record Readings(
                 .forEach(c -> sourceAmps.put(c.placed().part(), c.dischargeAmps()));
         plant.all(GeneratorDevice.class).forEach(g -> sourceAmps.put(g.placed().part(), g.amps()));
         return new NormalFlight(
-                !crew.engine().faltering() && !crew.engine().stopped(),
+                !engineAndPilot.engine().faltering() && !engineAndPilot.engine().stopped(),
                 working(),
                 plant.feeds(),
-                crew.showing(),
+                engineAndPilot.showing(),
                 busVolts,
                 sourceAmps,
                 happenings.stream().filter(h -> h.kind() == StoryEvent.Kind.CHATTER).toList(),
@@ -90,16 +91,16 @@ record Readings(
     Aftermath aftermath() {
         Set<String> working = new HashSet<>(working());
         working.addAll(now.shed.all());
-        return new Aftermath(working, plant.feeds(), crew.acted());
+        return new Aftermath(working, plant.feeds(), engineAndPilot.acted());
     }
 
     /** What has become of the engine at the end of a story. */
     EngineFate fate(double horizonSeconds) {
-        EngineDevice engine = crew.engine();
+        EngineDevice engine = engineAndPilot.engine();
         Endurance endurance;
         if (engine.stopped()) {
             endurance = new Endurance.Lasts(engine.runningSeconds(engine.stoppedAt()));
-        } else if (crew.landed()) {
+        } else if (engineAndPilot.landed()) {
             endurance = new Endurance.Landed(now.seconds);
         } else if (now.seconds >= horizonSeconds) {
             endurance = new Endurance.AtLeast(engine.runningSeconds(horizonSeconds));
@@ -110,7 +111,7 @@ record Readings(
     }
 
     EngineFate fate(Endurance endurance, boolean runningAtEnd) {
-        EngineDevice engine = crew.engine();
+        EngineDevice engine = engineAndPilot.engine();
         Optional<FirstSign> sign = signs.first();
         return new EngineFate(
                 endurance,

@@ -1,23 +1,14 @@
 package stillturning.story.timeline;
 
-import java.util.Arrays;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.DoublePredicate;
-import java.util.function.Function;
-import java.util.function.Supplier;
 import stillturning.model.Candidate;
 import stillturning.model.failure.Failure;
 import stillturning.network.NodalSolver;
 import stillturning.network.law.BranchLaw;
 import stillturning.network.law.Open;
+import stillturning.story.AdverseEffect;
 import stillturning.story.Balance;
 import stillturning.story.Endurance;
 import stillturning.story.FirstSign;
-import stillturning.story.Harm;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.Moment.Span;
 import stillturning.story.MotorStart;
@@ -43,6 +34,16 @@ import stillturning.story.device.plant.WorstStart;
 import stillturning.story.timeline.watch.SignWatch;
 import stillturning.story.timeline.wiring.Layouts.Laid;
 
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.DoublePredicate;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
 /** One candidate in one condition, wired up and ready to play. */
 final class Run {
 
@@ -50,7 +51,7 @@ final class Run {
     private final BranchLayout layout;
     private final Situation now;
     private final Plant plant;
-    private final EngineAndPilot crew;
+    private final EngineAndPilot engineAndPilot;
     private final Recorder recorder;
     private final EnergyMeter meter;
     private final Simulation simulation;
@@ -80,16 +81,16 @@ final class Run {
         now.levers.putAll(candidate.cockpit().flight());
         now.starting.putAll(candidate.cockpit().starting());
         this.plant = new Plant(laid.circuit(), layout, now);
-        this.crew = new EngineAndPilot(plant, candidate.cockpit(), scene, now);
+        this.engineAndPilot = new EngineAndPilot(plant, candidate.cockpit(), scene, now);
         if (scene.moment().batteries() == Batteries.TIRED) {
             double left = scene.aircraft().engine().starting().tiredCharge();
             plant.all(CellDevice.class).forEach(cell -> cell.charge(left * cell.value()));
         }
         this.signs = new SignWatch(plant.loads(), now);
-        this.readings = new Readings(candidate, layout, plant, crew, signs, now);
-        this.recorder = new Recorder(candidate, plant, crew.engine(), now);
+        this.readings = new Readings(candidate, layout, plant, engineAndPilot, signs, now);
+        this.recorder = new Recorder(candidate, plant, engineAndPilot.engine(), now);
         this.meter = new EnergyMeter(plant, layout, now, scene.stride().missing());
-        this.simulation = new Simulation(plant, crew, now, meter, scene.stride());
+        this.simulation = new Simulation(plant, engineAndPilot, now, meter, scene.stride());
     }
 
     private static Map<String, String> zones(Candidate candidate) {
@@ -100,12 +101,12 @@ final class Run {
 
     /** The engine has not been started yet. */
     void stand() {
-        crew.engine().stand();
+        engineAndPilot.engine().stand();
     }
 
     /** The flight goes on from here. */
     void fly() {
-        crew.fly();
+        engineAndPilot.fly();
     }
 
     /** Plays until normal flight is reached. */
@@ -158,7 +159,7 @@ final class Run {
     }
 
     private SnapshotRecorder film() {
-        return new SnapshotRecorder(plant, layout, crew.engine(), now);
+        return new SnapshotRecorder(plant, layout, engineAndPilot.engine(), now);
     }
 
     /**
@@ -195,7 +196,7 @@ final class Run {
         try {
             play(failure, horizonSeconds);
         } catch (UntoldStory e) {
-            EngineDevice engine = crew.engine();
+            EngineDevice engine = engineAndPilot.engine();
             return brokenOff(failure, engine.stopped() ? engine.stoppedAt() : now.seconds, e);
         }
         try {
@@ -232,7 +233,9 @@ final class Run {
                     starts.get().look();
                 }
             }
-            over = crew.landed() || simulation.over(horizonSeconds, crew.engine().stopped());
+            over =
+                    engineAndPilot.landed()
+                            || simulation.over(horizonSeconds, engineAndPilot.engine().stopped());
             if (!over) {
                 simulation.advance(limit(horizonSeconds));
                 look();
@@ -248,7 +251,7 @@ final class Run {
                 scene.setting(),
                 happenings(),
                 fate,
-                new Aftermath(after.working(), after.feeds(), crew.acted()),
+                new Aftermath(after.working(), after.feeds(), engineAndPilot.acted()),
                 new Measured(
                         journal.contests(),
                         recorder.traces(),
@@ -288,7 +291,7 @@ final class Run {
             if (simulation.quiet()) {
                 steady.run();
             }
-            over = simulation.over(horizonSeconds, crew.engine().stopped());
+            over = simulation.over(horizonSeconds, engineAndPilot.engine().stopped());
             if (!over) {
                 simulation.advance(horizonSeconds);
             }
@@ -309,7 +312,7 @@ final class Run {
 
     /** Notes what a pilot could notice. */
     PilotViewRecorder looker() {
-        return new PilotViewRecorder(crew, plant.loads(), now);
+        return new PilotViewRecorder(engineAndPilot, plant.loads(), now);
     }
 
     /** What is true at this instant. */
@@ -369,7 +372,7 @@ final class Run {
     }
 
     private StartTrial starting() {
-        return new StartTrial(plant, crew.engine(), simulation, now, journal);
+        return new StartTrial(plant, engineAndPilot.engine(), simulation, now, journal);
     }
 
     private void shedAtOnce() {
@@ -378,7 +381,7 @@ final class Run {
             now.shed.add(off);
             now.log(
                     StoryEvent.Kind.PILOT,
-                    Harm.COCKPIT,
+                    AdverseEffect.COCKPIT,
                     "switches off all that the engine can spare");
         }
     }

@@ -1,11 +1,5 @@
 package stillturning.story.timeline;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import stillturning.network.NoOperatingPoint;
 import stillturning.story.UntoldStory;
 import stillturning.story.device.BranchDevice;
@@ -21,6 +15,13 @@ import stillturning.story.timeline.stride.DipCheck;
 import stillturning.story.timeline.stride.Integrator;
 import stillturning.story.timeline.stride.RungeKuttaPair;
 import stillturning.story.timeline.stride.StepLimits;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * Jumps from event to event: settles everything that happens at one instant, then carries charges
@@ -64,11 +65,15 @@ final class Simulation {
     private boolean eventful = true;
 
     Simulation(
-            Plant plant, EngineAndPilot crew, Situation now, EnergyMeter meter, StepLimits stride) {
+            Plant plant,
+            EngineAndPilot engineAndPilot,
+            Situation now,
+            EnergyMeter meter,
+            StepLimits stride) {
         this.plant = plant;
         this.now = now;
         byName.putAll(plant.devices());
-        byName.putAll(crew.devices());
+        byName.putAll(engineAndPilot.devices());
         String[] acting =
                 byName.entrySet().stream()
                         .filter(e -> e.getValue().acts())

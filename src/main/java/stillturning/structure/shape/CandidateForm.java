@@ -1,9 +1,5 @@
 package stillturning.structure.shape;
 
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Cockpit;
@@ -13,6 +9,11 @@ import stillturning.model.Terminal;
 import stillturning.parts.Lever;
 import stillturning.parts.Load;
 import stillturning.parts.Part;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** Draws a candidate as a graph of parts, nets, signs and procedures, without its names. */
 public final class CandidateForm {
@@ -32,11 +33,11 @@ public final class CandidateForm {
     }
 
     /** What of a candidate does not hang on its names, its title or the order of its parts. */
-    public static Form of(Candidate candidate) {
+    public static CanonicalGraph of(Candidate candidate) {
         return new CandidateForm(candidate).form();
     }
 
-    private Form form() {
+    private CanonicalGraph form() {
         candidate.parts().forEach(part -> parts.put(part.id(), graph.vertex(label(part))));
         candidate.parts().forEach(this::join);
         candidate.cockpit().cues().forEach(this::draw);

@@ -27,15 +27,15 @@ final class Colouring {
         Arrays.sort(sorted);
     }
 
-    static Colouring of(List<String> labels, List<List<Form.Edge>> edges) {
+    static Colouring of(List<String> labels, List<List<CanonicalGraph.Edge>> edges) {
         Map<String, Long> known = new HashMap<>();
         int[][] ends = new int[labels.size()][];
         long[][] edgeColours = new long[labels.size()][];
         long[] start = new long[labels.size()];
         for (int v = 0; v < ends.length; v++) {
-            List<Form.Edge> own = edges.get(v);
+            List<CanonicalGraph.Edge> own = edges.get(v);
             start[v] = known.computeIfAbsent(labels.get(v), Colouring::colour);
-            ends[v] = own.stream().mapToInt(Form.Edge::to).toArray();
+            ends[v] = own.stream().mapToInt(CanonicalGraph.Edge::to).toArray();
             edgeColours[v] =
                     own.stream()
                             .mapToLong(e -> known.computeIfAbsent(e.label(), Colouring::colour))

@@ -9,7 +9,7 @@ import java.util.TreeMap;
 public final class ShapeGraph {
 
     private final List<String> labels = new ArrayList<>();
-    private final List<List<Form.Edge>> edges = new ArrayList<>();
+    private final List<List<CanonicalGraph.Edge>> edges = new ArrayList<>();
 
     /** A new vertex, by its number. */
     public int vertex(String label) {
@@ -27,13 +27,13 @@ public final class ShapeGraph {
         if (one == other) {
             throw new IllegalArgumentException("an edge from vertex " + one + " to itself");
         }
-        edges.get(one).add(new Form.Edge(other, label));
-        edges.get(other).add(new Form.Edge(one, label));
+        edges.get(one).add(new CanonicalGraph.Edge(other, label));
+        edges.get(other).add(new CanonicalGraph.Edge(one, label));
     }
 
     /** What is left once the numbers of the vertices are forgotten. */
-    public Form form() {
-        return new Form(labels, edges);
+    public CanonicalGraph form() {
+        return new CanonicalGraph(labels, edges);
     }
 
     /** How often each thing occurs. */

@@ -1,7 +1,7 @@
 /**
  * What of a candidate is left once names and order are forgotten. In: a candidate. Out: a {@link
- * stillturning.structure.shape.Form}, equal to another exactly if one candidate can be renamed into
- * the other. Knows no story, no failure, no file.
+ * stillturning.structure.shape.CanonicalGraph}, equal to another exactly if one candidate can be
+ * renamed into the other. Knows no story, no failure, no file.
  *
  * <p>Decisions:
  *

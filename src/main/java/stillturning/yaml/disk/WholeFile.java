@@ -49,7 +49,7 @@ public final class WholeFile {
             }
             return;
         }
-        Draft.clearLeftBeside(real);
+        TemporaryFile.clearLeftBeside(real);
         int attempt = 1;
         while (!written(real, bytes, like, attempt == ATTEMPTS)) {
             attempt++;
@@ -62,12 +62,12 @@ public final class WholeFile {
      * @throws IOException if it cannot be taken away
      */
     public static void clear(Path file) throws IOException {
-        Draft.clearLeftBeside(target(file.toAbsolutePath()));
+        TemporaryFile.clearLeftBeside(target(file.toAbsolutePath()));
     }
 
     private static boolean written(Path real, byte[] bytes, Path like, boolean last)
             throws IOException {
-        Path draft = Draft.fresh(real);
+        Path draft = TemporaryFile.fresh(real);
         try {
             try (FileChannel channel =
                     FileChannel.open(
@@ -80,7 +80,7 @@ public final class WholeFile {
             forceFolder(real);
             return true;
         } catch (NoSuchFileException gone) {
-            if (last || !Files.isDirectory(Draft.folder(real))) {
+            if (last || !Files.isDirectory(TemporaryFile.folder(real))) {
                 throw gone;
             }
             return false;
@@ -131,7 +131,8 @@ public final class WholeFile {
 
     /** So that the new name itself outlives a loss of power, where the system can promise it. */
     private static void forceFolder(Path file) {
-        try (FileChannel folder = FileChannel.open(Draft.folder(file), StandardOpenOption.READ)) {
+        try (FileChannel folder =
+                FileChannel.open(TemporaryFile.folder(file), StandardOpenOption.READ)) {
             folder.force(true);
         } catch (IOException notOffered) {
             // some systems open no folder; there the name is as durable as they make it

@@ -26,10 +26,10 @@ public final class WholeFolder {
      */
     public static void create(Path folder, Map<String, byte[]> files) throws IOException {
         Path whole = folder.toAbsolutePath();
-        Files.createDirectories(Draft.folder(whole));
-        Draft.clearLeftBeside(whole);
+        Files.createDirectories(TemporaryFile.folder(whole));
+        TemporaryFile.clearLeftBeside(whole);
         for (String name : files.keySet()) {
-            Draft.clearLeftBeside(whole.resolve(name));
+            TemporaryFile.clearLeftBeside(whole.resolve(name));
         }
         boolean there = Files.isDirectory(whole);
         List<String> inside = there ? inside(whole) : List.of();
@@ -38,7 +38,7 @@ public final class WholeFolder {
         }
         // the user may stand in an empty folder, which would vanish under him if another took its
         // place
-        Path draft = there ? whole : Files.createDirectory(Draft.fresh(whole));
+        Path draft = there ? whole : Files.createDirectory(TemporaryFile.fresh(whole));
         boolean done = false;
         try {
             for (Map.Entry<String, byte[]> file : files.entrySet()) {

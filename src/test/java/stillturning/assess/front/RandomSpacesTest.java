@@ -4,6 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import stillturning.assess.front.Found.Member;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -17,10 +23,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ForkJoinPool;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-import stillturning.assess.front.Found.Member;
 
 /** The search on spaces drawn at random, held against walking them step by step. */
 class RandomSpacesTest {
@@ -102,7 +104,7 @@ class RandomSpacesTest {
                 }
 
                 @Override
-                public Trial trial() {
+                public TrialResult trial() {
                     return trialOf(thing);
                 }
             };
@@ -117,11 +119,11 @@ class RandomSpacesTest {
             return best;
         }
 
-        private Trial trialOf(int thing) {
+        private TrialResult trialOf(int thing) {
             double shortfall = shortfalls.getOrDefault(thing % forms, 0.0);
             return shortfall > 0
-                    ? new Trial.Missed("drawn", shortfall, List.of())
-                    : new Trial.Met(values.getOrDefault(thing % forms, List.of()), List.of());
+                    ? new TrialResult.Missed("drawn", shortfall, List.of())
+                    : new TrialResult.Met(values.getOrDefault(thing % forms, List.of()), List.of());
         }
 
         /** The values that nothing within so many steps outdoes, by walking everywhere. */
@@ -163,7 +165,7 @@ class RandomSpacesTest {
     private static Set<String> values(Found<Integer> found) {
         Set<String> values = new TreeSet<>();
         for (Member<Integer> member : found.front()) {
-            if (member.trial() instanceof Trial.Met met) {
+            if (member.trial() instanceof TrialResult.Met met) {
                 values.add(met.values().toString());
             }
         }
@@ -171,7 +173,7 @@ class RandomSpacesTest {
     }
 
     private static Found<Integer> search(Space<Integer> space, int steps) {
-        return Search.in(space, new Limits(steps, 1_000_000), Watch.NOBODY);
+        return FrontSearch.in(space, new SearchLimits(steps, 1_000_000), SearchWatch.NOBODY);
     }
 
     @ParameterizedTest
@@ -224,10 +226,10 @@ class RandomSpacesTest {
                     found.add(
                             pool.submit(
                                             () ->
-                                                    Search.in(
+                                                    FrontSearch.in(
                                                             new Drawn(3, 400, true),
-                                                            new Limits(20, trials),
-                                                            Watch.NOBODY))
+                                                            new SearchLimits(20, trials),
+                                                            SearchWatch.NOBODY))
                                     .get());
                 } finally {
                     pool.shutdown();
@@ -243,19 +245,19 @@ class RandomSpacesTest {
     @Test
     void whatWasCalledOffGoesOnWithoutTryingAnythingTwice() {
         Found<Integer> whole = search(new Drawn(5, 400, true), 9);
-        Map<String, Trial> kept = new LinkedHashMap<>();
+        Map<String, TrialResult> kept = new LinkedHashMap<>();
         Set<String> triedAgain = new HashSet<>();
-        Watch keeping =
-                new Watch() {
+        SearchWatch keeping =
+                new SearchWatch() {
                     private int rounds;
 
                     @Override
-                    public Optional<Trial> known(String way) {
+                    public Optional<TrialResult> known(String way) {
                         return Optional.ofNullable(kept.get(way));
                     }
 
                     @Override
-                    public void done(String way, Trial trial) {
+                    public void done(String way, TrialResult trial) {
                         kept.put(way, trial);
                     }
 
@@ -269,26 +271,27 @@ class RandomSpacesTest {
                         return rounds > 4;
                     }
                 };
-        Found<Integer> part = Search.in(new Drawn(5, 400, true), new Limits(9, 1_000_000), keeping);
+        Found<Integer> part =
+                FrontSearch.in(new Drawn(5, 400, true), new SearchLimits(9, 1_000_000), keeping);
         assertFalse(part.whole());
         assertEquals(part.tally().tried() + part.tally().outdone(), kept.size());
-        Map<String, Trial> before = Map.copyOf(kept);
+        Map<String, TrialResult> before = Map.copyOf(kept);
         Drawn again = new Drawn(5, 400, true);
-        Watch goingOn =
-                new Watch() {
+        SearchWatch goingOn =
+                new SearchWatch() {
                     @Override
-                    public Optional<Trial> known(String way) {
+                    public Optional<TrialResult> known(String way) {
                         return Optional.ofNullable(before.get(way));
                     }
 
                     @Override
-                    public void done(String way, Trial trial) {
+                    public void done(String way, TrialResult trial) {
                         if (!before.containsKey(way)) {
                             triedAgain.add(way);
                         }
                     }
                 };
-        Found<Integer> rest = Search.in(again, new Limits(9, 1_000_000), goingOn);
+        Found<Integer> rest = FrontSearch.in(again, new SearchLimits(9, 1_000_000), goingOn);
         assertEquals(whole, rest);
         assertEquals(
                 whole.tally().tried() + whole.tally().outdone(), before.size() + triedAgain.size());

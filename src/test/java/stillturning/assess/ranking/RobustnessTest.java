@@ -4,14 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 class RobustnessTest {
     private static final double TOLERANCE = 0.002;
@@ -90,7 +91,8 @@ class RobustnessTest {
     // With w1 >= w2 >= w3 the first leads but where w1 < .4: .04, by symmetry; computed here.
     @Test
     void knowingTheOrderOfTheWeightsLeavesTheSharesOfThatPart() {
-        List<Importance> ordered = List.of(new Importance("c0", "c1"), new Importance("c1", "c2"));
+        List<WeightOrder> ordered =
+                List.of(new WeightOrder("c0", "c1"), new WeightOrder("c1", "c2"));
         assertFirstShares(
                 new double[] {.96, 0, 0, .04},
                 new double[][] {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}, {.4, .4, .4}},
@@ -99,13 +101,13 @@ class RobustnessTest {
         RankingResult half =
                 ranked(
                         new double[][] {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}},
-                        List.of(new Importance("c0", "c1")));
+                        List.of(new WeightOrder("c0", "c1")));
         assertEquals(0, firstOf(half, 1), 1e-12);
         assertEquals(2 / 3., firstOf(half, 0), 5e-3);
     }
 
     private static void assertFirstShares(
-            double[] expected, double[][] values, List<Importance> known) {
+            double[] expected, double[][] values, List<WeightOrder> known) {
         RankingResult result = ranked(values, known);
         double error = result.robustness().shareError();
         assertTrue(error > 0 && error < .002, "stated error " + error);
@@ -114,7 +116,7 @@ class RobustnessTest {
         }
     }
 
-    private static RankingResult ranked(double[][] values, List<Importance> known) {
+    private static RankingResult ranked(double[][] values, List<WeightOrder> known) {
         List<Alternative> alternatives = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {
             alternatives.add(Candidates.of("n" + i, values[i]));
@@ -156,9 +158,9 @@ class RobustnessTest {
         "4, .5208 .2708 .1458 .0625",
     })
     void orderedWeightsAverageToTheRankOrderCentroid(int criteria, String expected) {
-        List<Importance> known =
+        List<WeightOrder> known =
                 IntStream.range(1, criteria)
-                        .mapToObj(j -> new Importance("c" + (j - 1), "c" + j))
+                        .mapToObj(j -> new WeightOrder("c" + (j - 1), "c" + j))
                         .toList();
         AdmissibleWeights ordered = AdmissibleWeights.of(names(criteria), known);
         SplittableRandom random = new SplittableRandom(11);
@@ -181,9 +183,10 @@ class RobustnessTest {
     @Test
     void statementsThatContradictOrNameNothingAreRefused() {
         List<String> names = names(2);
-        List<Importance> circle = List.of(new Importance("c0", "c1"), new Importance("c1", "c0"));
+        List<WeightOrder> circle =
+                List.of(new WeightOrder("c0", "c1"), new WeightOrder("c1", "c0"));
         assertThrows(IllegalArgumentException.class, () -> AdmissibleWeights.of(names, circle));
-        List<Importance> strange = List.of(new Importance("c0", "nobody"));
+        List<WeightOrder> strange = List.of(new WeightOrder("c0", "nobody"));
         assertThrows(IllegalArgumentException.class, () -> AdmissibleWeights.of(names, strange));
     }
 

@@ -1,10 +1,20 @@
 package stillturning.desktop.draft;
 
-import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import static java.util.Objects.requireNonNull;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.value.Variation;
+import stillturning.yaml.YamlValue;
+import stillturning.yaml.edit.YamlEdit;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -14,13 +24,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import stillturning.files.edit.ChangeRefused;
-import stillturning.files.value.Variation;
-import stillturning.yaml.YamlValue;
-import stillturning.yaml.edit.YamlEdit;
 
 class DraftTest {
 
@@ -35,7 +38,7 @@ class DraftTest {
 
     private static Change title(String title) {
         YamlEdit edit = new YamlEdit.Set("candidate", YamlValue.text(title));
-        return new Change("Call it " + title, List.of(new Step.Edit(ONE_BUS, edit)));
+        return new Change("Call it " + title, List.of(new DraftStep.Edit(ONE_BUS, edit)));
     }
 
     @Test
@@ -81,7 +84,8 @@ class DraftTest {
         Draft draft = Draft.open(folder);
         DraftState before = draft.state();
         YamlEdit nowhere = new YamlEdit.Set("parts.nothing", YamlValue.text("x"));
-        Change half = title("Half").then(new Change("", List.of(new Step.Edit(ONE_BUS, nowhere))));
+        Change half =
+                title("Half").then(new Change("", List.of(new DraftStep.Edit(ONE_BUS, nowhere))));
         ChangeRefused refused = assertThrows(ChangeRefused.class, () -> draft.make(half));
         assertTrue(refused.why().contains("there is no such place"), refused.why());
         assertEquals(before, draft.state());
@@ -96,9 +100,9 @@ class DraftTest {
                 new Change(
                         "Shuffle",
                         List.of(
-                                new Step.Create("third.yaml", text),
-                                new Step.Rename(ONE_BUS, "single-bus.yaml"),
-                                new Step.Delete("bus-and-battery.yaml"))));
+                                new DraftStep.Create("third.yaml", text),
+                                new DraftStep.Rename(ONE_BUS, "single-bus.yaml"),
+                                new DraftStep.Delete("bus-and-battery.yaml"))));
         assertEquals(
                 Set.of("single-bus.yaml", "study.yaml", "third.yaml"),
                 draft.state().texts().keySet());
@@ -121,17 +125,17 @@ class DraftTest {
     @Test
     void namesAndTheStudysFileAreGuarded() throws Exception {
         Draft draft = Draft.open(folder);
-        for (Step step :
+        for (DraftStep step :
                 List.of(
-                        new Step.Create("Big Name.yaml", ""),
-                        new Step.Create("../out.yaml", ""),
-                        new Step.Create("no-ending", ""),
-                        new Step.Create(ONE_BUS, ""),
-                        new Step.Rename(ONE_BUS, "study.yaml"),
-                        new Step.Rename("study.yaml", "x.yaml"),
-                        new Step.Delete("study.yaml"),
-                        new Step.Delete("nothing.yaml"),
-                        new Step.Replace(ONE_BUS, "half \ud800"))) {
+                        new DraftStep.Create("Big Name.yaml", ""),
+                        new DraftStep.Create("../out.yaml", ""),
+                        new DraftStep.Create("no-ending", ""),
+                        new DraftStep.Create(ONE_BUS, ""),
+                        new DraftStep.Rename(ONE_BUS, "study.yaml"),
+                        new DraftStep.Rename("study.yaml", "x.yaml"),
+                        new DraftStep.Delete("study.yaml"),
+                        new DraftStep.Delete("nothing.yaml"),
+                        new DraftStep.Replace(ONE_BUS, "half \ud800"))) {
             assertThrows(
                     ChangeRefused.class,
                     () -> draft.make(new Change("Do it", List.of(step))),

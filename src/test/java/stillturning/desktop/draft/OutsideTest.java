@@ -1,9 +1,17 @@
 package stillturning.desktop.draft;
 
-import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import static java.util.Objects.requireNonNull;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import stillturning.desktop.draft.Conflict.Choice;
+import stillturning.files.edit.ChangeRefused;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -11,11 +19,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import stillturning.desktop.draft.Conflict.Choice;
-import stillturning.files.edit.ChangeRefused;
 
 class OutsideTest {
 
@@ -43,7 +46,7 @@ class OutsideTest {
     private static DraftState here(Draft draft, String from, String to) throws ChangeRefused {
         String text = oneBus(draft.state());
         assertTrue(text.contains(from));
-        Step step = new Step.Replace(ONE_BUS, text.replace(from, to));
+        DraftStep step = new DraftStep.Replace(ONE_BUS, text.replace(from, to));
         return draft.make(new Change("Edit", List.of(step)));
     }
 

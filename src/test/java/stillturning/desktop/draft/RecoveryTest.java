@@ -1,11 +1,23 @@
 package stillturning.desktop.draft;
 
-import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import static java.util.Objects.requireNonNull;
+
 import com.github.difflib.DiffUtils;
+
+import org.jspecify.annotations.NullMarked;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+
+import stillturning.desktop.draft.Recovered.UnsavedFile;
+import stillturning.files.edit.ChangeRefused;
+
 import java.io.BufferedReader;
 import java.io.File;
 import java.io.IOException;
@@ -24,14 +36,6 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jspecify.annotations.NullMarked;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.snakeyaml.engine.v2.api.LoadSettings;
-import stillturning.desktop.draft.Recovered.UnsavedFile;
-import stillturning.files.edit.ChangeRefused;
 
 class RecoveryTest {
 
@@ -66,8 +70,8 @@ class RecoveryTest {
                     new Change(
                             "More",
                             List.of(
-                                    new Step.Create("fresh.yaml", "candidate: fresh ± ü\n"),
-                                    new Step.Delete("bus-and-battery.yaml"))));
+                                    new DraftStep.Create("fresh.yaml", "candidate: fresh ± ü\n"),
+                                    new DraftStep.Delete("bus-and-battery.yaml"))));
             while (true) {
                 String text = draft.state().texts().get(ONE_BUS);
                 draft.make(Change.typing(ONE_BUS, text + "#"));
@@ -78,7 +82,7 @@ class RecoveryTest {
 
     private static void edit(Draft draft, String from, String to) throws ChangeRefused {
         String text = requireNonNull(draft.state().texts().get(ONE_BUS));
-        Step step = new Step.Replace(ONE_BUS, text.replace(from, to));
+        DraftStep step = new DraftStep.Replace(ONE_BUS, text.replace(from, to));
         draft.make(new Change("Edit", List.of(step)));
     }
 

@@ -4,12 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
+
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.files.record.FilledForm;
@@ -20,15 +16,21 @@ import stillturning.files.value.Variation;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.reliability.asbuilt.Compared.Verdict;
-import stillturning.reliability.asbuilt.Subject.Kind;
+import stillturning.reliability.asbuilt.Measurand.Kind;
 import stillturning.reliability.groundtest.GroundTests;
 import stillturning.report.groundtest.PlannedTest;
 import stillturning.report.record.AsBuilt;
-import stillturning.report.record.Cause;
 import stillturning.report.record.Explained;
-import stillturning.report.record.Line;
+import stillturning.report.record.ExplainedValue;
+import stillturning.report.record.FormLine;
 import stillturning.story.UntoldStory;
 import stillturning.yaml.YamlDocument;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 
 /** An aircraft that is not quite what its study says. */
 class AsBuiltTest {
@@ -84,8 +86,8 @@ class AsBuiltTest {
                         Optional.of(shown(asked(other), read.fingerprint())),
                         Optional.empty());
         assertFalse(built.with(Verdict.DISAGREES).isEmpty());
-        List<Cause> causes = new Causes(reader, asked).of(built, path -> {}).alone();
-        Cause pump =
+        List<ExplainedValue> causes = new Causes(reader, asked).of(built, path -> {}).alone();
+        ExplainedValue pump =
                 causes.stream()
                         .filter(c -> c.explanation().value().name().endsWith("loads.pump.draws"))
                         .findFirst()
@@ -119,7 +121,7 @@ class AsBuiltTest {
         assertEquals(List.of(), form.form().filled());
         Set<Kind> kinds =
                 asked.lines().stream()
-                        .map(Line::compared)
+                        .map(FormLine::compared)
                         .map(c -> c.expectation().subject().kind())
                         .collect(java.util.stream.Collectors.toSet());
         assertTrue(

@@ -4,18 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ForkJoinPool;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import stillturning.assess.Appraisal;
-import stillturning.assess.front.Limits;
-import stillturning.assess.front.Watch;
+import stillturning.assess.front.SearchLimits;
+import stillturning.assess.front.SearchWatch;
 import stillturning.assess.suggest.Suggestion;
 import stillturning.assess.suggest.Wanted;
 import stillturning.assess.verdict.Outcome;
@@ -25,6 +19,14 @@ import stillturning.files.edit.ChangeRefused;
 import stillturning.files.move.Drawn;
 import stillturning.files.value.Variation;
 import stillturning.story.UntoldStory;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ForkJoinPool;
+import java.util.stream.Collectors;
 
 class SuggestTest {
 
@@ -50,7 +52,7 @@ class SuggestTest {
                                 .filter(v -> v.failure().name().equals("main-bus: short to ground"))
                                 .toList());
         assertEquals(1, wanted.size());
-        return suggest.mending(wanted, new Limits(moves, most), Watch.NOBODY);
+        return suggest.mending(wanted, new SearchLimits(moves, most), SearchWatch.NOBODY);
     }
 
     private static Map<String, Outcome> outcomes(Appraisal appraisal) {

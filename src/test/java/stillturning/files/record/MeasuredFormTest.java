@@ -2,16 +2,18 @@ package stillturning.files.record;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+
 import stillturning.files.record.Blank.Notation;
 import stillturning.files.record.FilledForm.Filled;
 import stillturning.files.record.FilledForm.Former;
 import stillturning.files.record.FilledForm.Value;
 import stillturning.yaml.YamlDocument;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
 
 /** A form is written, filled in and read. */
 class MeasuredFormTest {
@@ -24,8 +26,8 @@ class MeasuredFormTest {
                     new Blank("ground-test.engine-stopped.pull-a.result", Notation.RESULT, ""),
                     new Blank("ground-test.engine-stopped.pull-a.volts.bus", Notation.VOLTS, ""));
 
-    private static final Form FORM =
-            new Form(
+    private static final BlankForm FORM =
+            new BlankForm(
                     List.of("A form", "second line"),
                     "one-bus",
                     "abc",

@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+
+import stillturning.reliability.asbuilt.Measurand.Kind;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
-import org.junit.jupiter.api.Test;
-import stillturning.reliability.asbuilt.Subject.Kind;
 
 /** Which single value explains readings that are off. */
 class ExplainingTest {
@@ -24,7 +26,7 @@ class ExplainingTest {
     private static Compared reading(double predicted, double measured) {
         return new Compared(
                 new Expectation(
-                        Subject.of(Kind.AMPS, "battery"),
+                        Measurand.of(Kind.AMPS, "battery"),
                         predicted,
                         predicted - 0.1,
                         predicted + 0.1),
@@ -35,7 +37,7 @@ class ExplainingTest {
     @Test
     void theValueThatMovesJustTheseReadingsIsNamed() {
         List<Explanation> found =
-                Explaining.of(
+                SingleValueFits.of(
                         List.of(reading(10, 10.25), reading(5, 5.25), reading(2, 2)),
                         List.of(RADIO, LEAD),
                         SLOPES);
@@ -53,13 +55,13 @@ class ExplainingTest {
     void whatNoValueExplainsIsExplainedByNone() {
         // one up, one down: the radio moves both alike, the lead leaves the first alone
         List<Compared> readings = List.of(reading(10, 11), reading(5, 4.5), reading(2, 2));
-        assertEquals(List.of(), Explaining.of(readings, List.of(RADIO, LEAD), SLOPES));
+        assertEquals(List.of(), SingleValueFits.of(readings, List.of(RADIO, LEAD), SLOPES));
     }
 
     @Test
     void aValueFarBeyondWhatTheStudyLeavesOpenIsNotBelieved() {
         List<Compared> readings = List.of(reading(10, 13), reading(5, 8), reading(2, 2));
-        assertEquals(List.of(), Explaining.of(readings, List.of(RADIO, LEAD), SLOPES));
+        assertEquals(List.of(), SingleValueFits.of(readings, List.of(RADIO, LEAD), SLOPES));
     }
 
     /** 500 times: limits are four standard deviations apart, so 0.05 A each. */
@@ -75,7 +77,8 @@ class ExplainingTest {
                 readings.add(reading(10, 10 + off));
             }
             // where both readings stay beyond their limits, nothing is explained
-            for (Explanation one : Explaining.of(readings, List.of(RADIO), SLOPES.subList(0, 1))) {
+            for (Explanation one :
+                    SingleValueFits.of(readings, List.of(RADIO), SLOPES.subList(0, 1))) {
                 told++;
                 held += Math.abs(one.needed() - 1.8) <= one.half() ? 1 : 0;
             }
@@ -91,7 +94,8 @@ class ExplainingTest {
         // 0.3 A more of the radio and 4 mohm more of the lead: the first has 0.3, the second
         // 0.3 - 0.08, the third -0.16
         List<Compared> readings = List.of(reading(10, 10.3), reading(5, 5.22), reading(2, 1.84));
-        List<JointExplanation> found = Explaining.together(readings, List.of(RADIO, LEAD), SLOPES);
+        List<JointExplanation> found =
+                SingleValueFits.together(readings, List.of(RADIO, LEAD), SLOPES);
         assertEquals(1, found.size(), found.toString());
         JointExplanation both = found.get(0);
         assertEquals(1.8, both.one().needed(), 1e-9);
@@ -104,7 +108,7 @@ class ExplainingTest {
     @Test
     void whereASingleValueDoesNoPairIsNamed() {
         List<Compared> readings = List.of(reading(10, 10.25), reading(5, 5.25), reading(2, 2));
-        assertEquals(List.of(), Explaining.together(readings, List.of(RADIO, LEAD), SLOPES));
+        assertEquals(List.of(), SingleValueFits.together(readings, List.of(RADIO, LEAD), SLOPES));
     }
 
     /** A second load on the same wire moves the same readings by the same. */
@@ -113,11 +117,11 @@ class ExplainingTest {
         OpenValue lights = new OpenValue("lights", 3, 4, 5);
         List<double[]> slopes = List.of(SLOPES.get(0), new double[] {0.98, 1, 0.01});
         List<Compared> readings = List.of(reading(10, 10.25), reading(5, 5.25), reading(2, 2));
-        List<Explanation> found = Explaining.of(readings, List.of(RADIO, lights), slopes);
+        List<Explanation> found = SingleValueFits.of(readings, List.of(RADIO, lights), slopes);
         assertEquals(2, found.size(), found.toString());
         found.forEach(one -> assertEquals(1, one.alike().size(), one.toString()));
         List<Compared> worse = List.of(reading(10, 10.25), reading(5, 5.25), reading(2, 2.4));
-        assertEquals(List.of(), Explaining.together(worse, List.of(RADIO, lights), slopes));
+        assertEquals(List.of(), SingleValueFits.together(worse, List.of(RADIO, lights), slopes));
     }
 
     /**
@@ -140,7 +144,7 @@ class ExplainingTest {
                 readings.add(reading(10, 10 + off + 0.05 * random.nextGaussian()));
             }
             for (JointExplanation both :
-                    Explaining.together(readings, List.of(RADIO, LEAD), SLOPES)) {
+                    SingleValueFits.together(readings, List.of(RADIO, LEAD), SLOPES)) {
                 told++;
                 double x = 2 * (both.one().needed() - 1.5 - more) / both.one().half();
                 double y = 2 * (both.other().needed() - 0.010 - ohms) / both.other().half();
@@ -162,7 +166,7 @@ class ExplainingTest {
     void whatKeepsToItsLimitsAsksForNoExplanation() {
         List<Compared> readings = List.of(reading(10, 10.05), reading(5, 5.05), reading(2, 2));
         assertFalse(
-                Explaining.of(readings, List.of(RADIO, LEAD), SLOPES).stream()
+                SingleValueFits.of(readings, List.of(RADIO, LEAD), SLOPES).stream()
                         .anyMatch(e -> e.mended() > 0));
     }
 }

@@ -3,6 +3,22 @@ package stillturning.reliability.combined;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import stillturning.files.StudyReader;
+import stillturning.model.Candidate;
+import stillturning.model.Candidate.Hit;
+import stillturning.model.Study;
+import stillturning.model.failure.Failure;
+import stillturning.reliability.cutset.SetVerdict;
+import stillturning.story.Pilot;
+import stillturning.story.Setting;
+import stillturning.story.Story;
+import stillturning.story.UntoldStory;
+import stillturning.story.timeline.Timeline;
+
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -13,20 +29,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
-import stillturning.files.StudyReader;
-import stillturning.model.Candidate;
-import stillturning.model.Candidate.Hit;
-import stillturning.model.Study;
-import stillturning.model.failure.Failure;
-import stillturning.reliability.cutset.Answer;
-import stillturning.story.Pilot;
-import stillturning.story.Setting;
-import stillturning.story.Story;
-import stillturning.story.UntoldStory;
-import stillturning.story.timeline.Timeline;
 
 /** Sets brought to fewer changes against the same sets told as they are, exactly. */
 class ConditionsTest {
@@ -34,7 +36,7 @@ class ConditionsTest {
     private static final Study SANDPIPER =
             StudyReader.read(Path.of("architectures/sandpiper")).study().orElseThrow();
 
-    private static Answer plainly(Timeline exact, List<Event> events, int[] set) {
+    private static SetVerdict plainly(Timeline exact, List<Event> events, int[] set) {
         List<Hit> hits = new ArrayList<>();
         Map<String, String> levers = new LinkedHashMap<>();
         Set<String> dark = new HashSet<>();
@@ -50,9 +52,9 @@ class ConditionsTest {
                     exact.tell(
                             new Failure("as it is", hits, levers, Set.of(), dark),
                             Setting.with(idle ? Pilot.NEVER : Pilot.PLANNED));
-            return story.engine().misses(SANDPIPER.landing()) ? Answer.LOST : Answer.LIVES;
+            return story.engine().misses(SANDPIPER.landing()) ? SetVerdict.LOST : SetVerdict.LIVES;
         } catch (UntoldStory e) {
-            return Answer.UNTOLD;
+            return SetVerdict.UNTOLD;
         }
     }
 
@@ -77,9 +79,9 @@ class ConditionsTest {
         int lost = 0;
         for (int n = 0; n < 250; n++) {
             int[] set = drawn(random, events.size(), n % 2 == 0);
-            Answer quickly = trial.of(set);
-            if (quickly != Answer.IMPOSSIBLE) {
-                lost += quickly == Answer.LOST ? 1 : 0;
+            SetVerdict quickly = trial.of(set);
+            if (quickly != SetVerdict.IMPOSSIBLE) {
+                lost += quickly == SetVerdict.LOST ? 1 : 0;
                 assertEquals(plainly(exact, events, set), quickly, () -> names(events, set));
             }
         }

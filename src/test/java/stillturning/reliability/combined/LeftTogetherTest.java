@@ -2,10 +2,8 @@ package stillturning.reliability.combined;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
+
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.Candidate;
@@ -13,8 +11,12 @@ import stillturning.model.EngineLogic;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.parts.switching.KeySwitch;
-import stillturning.reliability.cutset.Watch;
+import stillturning.reliability.cutset.SetSearchWatch;
 import stillturning.story.UntoldStory;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 
 /**
  * One omission leaves all that one line of a checklist moves. That an aircraft is parked with its
@@ -86,7 +88,7 @@ class LeftTogetherTest {
         Candidate candidate = bench.candidate();
         List<Event> left = left(candidate);
         CombinedResult result =
-                CombinedFailures.of(bench.study(), candidate, left, 2, Watch.NOBODY);
+                CombinedFailures.of(bench.study(), candidate, left, 2, SetSearchWatch.NOBODY);
         assertEquals(List.of(List.of(2), List.of(0, 1)), result.sets().minimal());
     }
 

@@ -1,8 +1,5 @@
 package stillturning.reliability.combined;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -12,11 +9,16 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.reliability.cutset.Watch;
+import stillturning.reliability.cutset.SetSearchWatch;
 import stillturning.story.UntoldStory;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
 
 /** How fast all pairs of one candidate are searched, on one core. */
 @State(Scope.Benchmark)
@@ -35,6 +37,6 @@ public class PairsBenchmark {
     /** Every pair of failures, switches left wrong and needless drills of the first candidate. */
     @Benchmark
     public CombinedResult searchesPairs() throws UntoldStory {
-        return CombinedFailures.of(sandpiper, candidate, events, 2, Watch.NOBODY);
+        return CombinedFailures.of(sandpiper, candidate, events, 2, SetSearchWatch.NOBODY);
     }
 }

@@ -5,14 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import stillturning.reliability.cover.CoverChoice.Proof;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
-import stillturning.reliability.cover.CoverChoice.Proof;
 
 class CoverTest {
     private static final long PLENTY = Cover.CONFLICTS;
@@ -30,15 +32,15 @@ class CoverTest {
         {1, 1, 1, 1, 0}
     };
 
-    private static Offer of(int cost, Integer... items) {
-        return new Offer(cost, List.of(items));
+    private static CoverSet of(int cost, Integer... items) {
+        return new CoverSet(cost, List.of(items));
     }
 
-    private static List<Offer> detecting() {
+    private static List<CoverSet> detecting() {
         return IntStream.range(0, 5)
                 .mapToObj(
                         test ->
-                                new Offer(
+                                new CoverSet(
                                         1,
                                         IntStream.range(1, 6)
                                                 .filter(state -> SEES[state][test] == 1)
@@ -49,7 +51,7 @@ class CoverTest {
     }
 
     /** A pair of states is told apart by the tests that see one of them alone. */
-    private static List<Offer> isolating() {
+    private static List<CoverSet> isolating() {
         List<int[]> pairs = new ArrayList<>();
         for (int one = 0; one < 6; one++) {
             for (int other = 0; other < one; other++) {
@@ -59,7 +61,7 @@ class CoverTest {
         return IntStream.range(0, 5)
                 .mapToObj(
                         test ->
-                                new Offer(
+                                new CoverSet(
                                         1,
                                         IntStream.range(0, pairs.size())
                                                 .filter(
@@ -130,7 +132,8 @@ class CoverTest {
     @Test
     void firstByNumberAmongEquals() {
         // {0, 3} and {1, 2} and {0, 1, 4} cost 4 each: the last has 1 where the first has 3
-        List<Offer> offers = List.of(of(2, 0, 1), of(1, 2, 0), of(3, 1, 3), of(2, 2, 3), of(1, 3));
+        List<CoverSet> offers =
+                List.of(of(2, 0, 1), of(1, 2, 0), of(3, 1, 3), of(2, 2, 3), of(1, 3));
         assertEquals(
                 List.of(List.of(0, 1, 4), List.of(0, 3), List.of(1, 2)),
                 Cover.all(4, offers, 10, PLENTY).choices());
@@ -152,7 +155,7 @@ class CoverTest {
         SplittableRandom random = new SplittableRandom(seed);
         for (int round = 0; round < 500; round++) {
             int items = random.nextInt(10);
-            List<Offer> offers = drawn(random, items, random.nextInt(10), 1 + random.nextInt(3));
+            List<CoverSet> offers = drawn(random, items, random.nextInt(10), 1 + random.nextInt(3));
             List<List<Integer>> cheapest = tried(offers);
             CoverChoice found = Cover.of(items, offers);
             assertEquals(cheapest.get(0), found.chosen(), () -> items + " " + offers);
@@ -164,13 +167,13 @@ class CoverTest {
         }
     }
 
-    private static List<Offer> drawn(
+    private static List<CoverSet> drawn(
             SplittableRandom random, int items, int sets, int highestCost) {
-        List<Offer> offers = new ArrayList<>();
+        List<CoverSet> offers = new ArrayList<>();
         for (int set = 0; set < sets; set++) {
             double share = random.nextDouble(.1, .6);
             offers.add(
-                    new Offer(
+                    new CoverSet(
                             1 + random.nextInt(highestCost),
                             IntStream.range(0, items)
                                     .filter(item -> random.nextDouble() < share)
@@ -181,7 +184,7 @@ class CoverTest {
     }
 
     /** All cheapest choices, by trying every one; the first by numbers first. */
-    private static List<List<Integer>> tried(List<Offer> offers) {
+    private static List<List<Integer>> tried(List<CoverSet> offers) {
         int all = offers.stream().mapToInt(CoverTest::mask).reduce(0, (a, b) -> a | b);
         List<List<Integer>> cheapest = new ArrayList<>();
         int least = Integer.MAX_VALUE;
@@ -208,7 +211,7 @@ class CoverTest {
         return cheapest;
     }
 
-    private static int mask(Offer offer) {
+    private static int mask(CoverSet offer) {
         return offer.items().stream().mapToInt(item -> 1 << item).sum();
     }
 
@@ -216,9 +219,9 @@ class CoverTest {
     void withoutBudgetTheAnswerIsACoverAndSaysThatNothingIsProven() {
         SplittableRandom random = new SplittableRandom(9);
         int items = 60;
-        List<Offer> offers =
+        List<CoverSet> offers =
                 IntStream.range(0, 40)
-                        .mapToObj(set -> new Offer(1, random.ints(6, 0, items).boxed().toList()))
+                        .mapToObj(set -> new CoverSet(1, random.ints(6, 0, items).boxed().toList()))
                         .toList();
         CoverChoice found = Cover.of(items, offers, 0);
         assertEquals(Proof.NONE, found.proof());

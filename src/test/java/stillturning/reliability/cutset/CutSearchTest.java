@@ -5,6 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
@@ -16,9 +20,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Minimal sets against published trees, and against trying everything. */
 class CutSearchTest {
@@ -29,8 +30,11 @@ class CutSearchTest {
                 CutSearch.of(
                         events.length(),
                         order,
-                        set -> top.test(Letters.of(events, set)) ? Answer.LOST : Answer.LIVES,
-                        Watch.NOBODY);
+                        set ->
+                                top.test(Letters.of(events, set))
+                                        ? SetVerdict.LOST
+                                        : SetVerdict.LIVES,
+                        SetSearchWatch.NOBODY);
         assertTrue(sets.complete());
         return sets.minimal().stream()
                 .map(set -> set.stream().map(i -> events.substring(i, i + 1)).toList())
@@ -170,7 +174,10 @@ class CutSearchTest {
     void threeOfFive() {
         CutSets sets =
                 CutSearch.of(
-                        5, 4, set -> set.length > 2 ? Answer.LOST : Answer.LIVES, Watch.NOBODY);
+                        5,
+                        4,
+                        set -> set.length > 2 ? SetVerdict.LOST : SetVerdict.LIVES,
+                        SetSearchWatch.NOBODY);
         assertEquals(10, sets.minimal().size());
         assertTrue(sets.minimal().stream().allMatch(set -> set.size() == 3));
     }
@@ -230,8 +237,8 @@ class CutSearchTest {
                 CutSearch.of(
                         events,
                         3,
-                        set -> lost.get(mask(set)) ? Answer.LOST : Answer.LIVES,
-                        Watch.NOBODY);
+                        set -> lost.get(mask(set)) ? SetVerdict.LOST : SetVerdict.LIVES,
+                        SetSearchWatch.NOBODY);
         List<Integer> minimal = new ArrayList<>();
         Map<Integer, List<Integer>> healings = new HashMap<>();
         for (int mask = 1; mask < 1 << events; mask++) {
@@ -284,9 +291,9 @@ class CutSearchTest {
                 3,
                 set -> {
                     triples.addAndGet(set.length == 3 ? 1 : 0);
-                    return set[0] == 0 && set.length == 1 ? Answer.LOST : Answer.LIVES;
+                    return set[0] == 0 && set.length == 1 ? SetVerdict.LOST : SetVerdict.LIVES;
                 },
-                Watch.NOBODY);
+                SetSearchWatch.NOBODY);
         assertEquals(10, triples.get(), "triples of the other five");
     }
 
@@ -296,8 +303,11 @@ class CutSearchTest {
                 CutSearch.of(
                         3,
                         2,
-                        set -> set.length == 2 && set[0] == 0 ? Answer.UNTOLD : Answer.LIVES,
-                        Watch.NOBODY);
+                        set ->
+                                set.length == 2 && set[0] == 0
+                                        ? SetVerdict.UNTOLD
+                                        : SetVerdict.LIVES,
+                        SetSearchWatch.NOBODY);
         assertEquals(List.of(List.of(0, 1), List.of(0, 2)), sets.untold());
         assertTrue(sets.minimal().isEmpty());
         assertEquals(sets.untold(), sets.feared());
@@ -310,16 +320,17 @@ class CutSearchTest {
                 CutSearch.of(
                         3,
                         3,
-                        set -> set.length > 1 ? Answer.IMPOSSIBLE : Answer.LIVES,
-                        Watch.NOBODY);
+                        set -> set.length > 1 ? SetVerdict.IMPOSSIBLE : SetVerdict.LIVES,
+                        SetSearchWatch.NOBODY);
         assertTrue(sets.minimal().isEmpty() && sets.healings().isEmpty());
     }
 
     /** Called off and taken up again, the search ends as if it had never stopped. */
     @Test
     void aSearchGoesOnWhereItWasCalledOff() {
-        Trial trial = set -> IntStream.of(set).sum() % 7 == 6 ? Answer.LOST : Answer.LIVES;
-        CutSets whole = CutSearch.of(20, 3, trial, Watch.NOBODY);
+        SetOracle trial =
+                set -> IntStream.of(set).sum() % 7 == 6 ? SetVerdict.LOST : SetVerdict.LIVES;
+        CutSets whole = CutSearch.of(20, 3, trial, SetSearchWatch.NOBODY);
         Map<SearchBlock, Searched> kept = new ConcurrentHashMap<>();
         CutSets first = CutSearch.of(20, 3, trial, new Keeping(kept, 25));
         assertFalse(first.complete());
@@ -339,7 +350,7 @@ class CutSearchTest {
         assertTrue(asked.get() < whole.asked(), "and are not done again");
     }
 
-    private record Keeping(Map<SearchBlock, Searched> kept, int most) implements Watch {
+    private record Keeping(Map<SearchBlock, Searched> kept, int most) implements SetSearchWatch {
         @Override
         public Optional<Searched> known(SearchBlock block) {
             return Optional.ofNullable(kept.get(block));
@@ -358,10 +369,13 @@ class CutSearchTest {
 
     @Test
     void onlyWhatMakesSenseIsSearched() {
-        Trial never = set -> Answer.LIVES;
-        assertTrue(CutSearch.of(0, 3, never, Watch.NOBODY).minimal().isEmpty());
-        assertThrows(IllegalArgumentException.class, () -> CutSearch.of(3, 5, never, Watch.NOBODY));
+        SetOracle never = set -> SetVerdict.LIVES;
+        assertTrue(CutSearch.of(0, 3, never, SetSearchWatch.NOBODY).minimal().isEmpty());
         assertThrows(
-                IllegalArgumentException.class, () -> CutSearch.of(40000, 1, never, Watch.NOBODY));
+                IllegalArgumentException.class,
+                () -> CutSearch.of(3, 5, never, SetSearchWatch.NOBODY));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> CutSearch.of(40000, 1, never, SetSearchWatch.NOBODY));
     }
 }

@@ -2,13 +2,14 @@ package stillturning.reliability.cutset;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Sets for which nobody can say, against trying every subset. */
 class DoubtedSetsTest {
@@ -34,9 +35,11 @@ class DoubtedSetsTest {
                             3,
                             set ->
                                     untold.get(mask(set))
-                                            ? Answer.UNTOLD
-                                            : lost.get(mask(set)) ? Answer.LOST : Answer.LIVES,
-                            Watch.NOBODY);
+                                            ? SetVerdict.UNTOLD
+                                            : lost.get(mask(set))
+                                                    ? SetVerdict.LOST
+                                                    : SetVerdict.LIVES,
+                            SetSearchWatch.NOBODY);
             BitSet either = (BitSet) known.clone();
             either.or(untold);
             List<Integer> feared = new ArrayList<>();

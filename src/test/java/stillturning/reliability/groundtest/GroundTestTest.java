@@ -1,23 +1,15 @@
 package stillturning.reliability.groundtest;
 
-import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
+import static java.util.Objects.requireNonNull;
+
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
@@ -30,6 +22,17 @@ import stillturning.story.Spell;
 import stillturning.story.Spell.Condition;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** An engine bus with two feeds, each behind a switch and a diode: worked out by hand. */
 class GroundTestTest {
@@ -109,7 +112,7 @@ class GroundTestTest {
         return read.study().orElseThrow(() -> new AssertionError(read.problems().toString()));
     }
 
-    private static Step step(Configuration configuration, String failure) {
+    private static TestStep step(Configuration configuration, String failure) {
         return test.stages().stream()
                 .filter(stage -> stage.configuration() == configuration)
                 .flatMap(stage -> stage.steps().stream())
@@ -118,7 +121,7 @@ class GroundTestTest {
                 .orElseThrow(() -> new AssertionError(failure + " is not shown: " + test));
     }
 
-    private static Step atRest(String failure) {
+    private static TestStep atRest(String failure) {
         return step(Configuration.ENGINE_STOPPED, failure);
     }
 
@@ -144,7 +147,7 @@ class GroundTestTest {
     /** Either feed alone keeps the computer running; so the step shows that it stays on. */
     @Test
     void aSwitchShowsEverythingThatOpensItsFeed() {
-        Step main = atRest("main: stuck open");
+        TestStep main = atRest("main: stuck open");
         assertEquals(Map.of("main", "off"), main.hand().levers());
         assertTrue(
                 main.shows().containsAll(List.of("main-diode: open", "main-feed-wire: open")),
@@ -156,7 +159,7 @@ class GroundTestTest {
 
     @Test
     void pullingABreakerShowsItsWholeLineAndTheLoadAtItsEnd() {
-        Step computer = atRest("computer: stops working");
+        TestStep computer = atRest("computer: stops working");
         assertEquals(Hand.Way.BREAKER, computer.hand().way());
         assertEquals("computer-breaker", computer.hand().part());
         assertEquals(List.of("computer"), computer.expected().dark());
@@ -179,7 +182,7 @@ class GroundTestTest {
         NotShown lead = notShown("alternator-lead-wire: open").orElseThrow();
         assertEquals(Why.HARMS, lead.why());
         assertEquals(StoryEvent.Kind.LOAD_DUMP, lead.harm().orElseThrow().kind());
-        Step field = step(Configuration.ENGINE_RUNNING, "alternator: no output");
+        TestStep field = step(Configuration.ENGINE_RUNNING, "alternator: no output");
         assertEquals("field-breaker", field.hand().part());
         assertEquals(List.of("low-voltage"), field.expected().cues());
     }
@@ -194,13 +197,13 @@ class GroundTestTest {
 
     @Test
     void withTheEngineRunningOnlyLeversInReachAreMovedAndNoneStopsIt() {
-        List<Step> running =
+        List<TestStep> running =
                 test.stages().stream()
                         .filter(stage -> stage.configuration() == Configuration.ENGINE_RUNNING)
                         .flatMap(stage -> stage.steps().stream())
                         .toList();
         assertFalse(running.isEmpty());
-        for (Step step : running) {
+        for (TestStep step : running) {
             assertEquals(List.of(), step.hand().apart(), step.toString());
             assertTrue(step.expected().engine().heard() != PilotView.Engine.STOPS, step.toString());
             assertFalse(step.hand().part().equals("computer-breaker"), "it would stop the engine");
@@ -218,13 +221,13 @@ class GroundTestTest {
             Rig rig = Rig.of(study, candidate, stage.configuration());
             List<Condition> conditions = new ArrayList<>();
             conditions.add(rig.intact("begins", Optional.empty()));
-            for (Step step : stage.steps()) {
+            for (TestStep step : stage.steps()) {
                 conditions.addAll(rig.conditions(step.hand(), step.switchedOn()));
             }
             List<Spell> spells = rig.played(conditions, 1.5);
             assertEquals(stage.showing(), spells.get(0).state().cuesShowing());
             int at = 0;
-            for (Step step : stage.steps()) {
+            for (TestStep step : stage.steps()) {
                 Spell last = spells.get(at);
                 int open = at + (step.switchedOn().isPresent() ? 2 : 1);
                 holds(step, spells.get(open - 1), spells.get(open));
@@ -242,7 +245,7 @@ class GroundTestTest {
         }
     }
 
-    private static void holds(Step step, Spell before, Spell open) {
+    private static void holds(TestStep step, Spell before, Spell open) {
         for (String load : step.expected().dark()) {
             assertTrue(before.state().working().contains(load), step.toString());
             assertFalse(open.state().working().contains(load), step.toString());
@@ -250,7 +253,7 @@ class GroundTestTest {
         assertTrue(open.state().working().containsAll(step.expected().stayOn()), step.toString());
         assertTrue(open.state().cuesShowing().containsAll(step.expected().cues()), step.toString());
         assertFalse(step.readings().isEmpty(), step.toString());
-        for (Reading reading : step.readings()) {
+        for (InstrumentReading reading : step.readings()) {
             double value =
                     switch (reading.of()) {
                         case VOLTS -> requireNonNull(open.state().busVolts().get(reading.at()));

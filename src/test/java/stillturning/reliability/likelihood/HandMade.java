@@ -1,13 +1,5 @@
 package stillturning.reliability.likelihood;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 import stillturning.bench.Bench;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Chances;
@@ -26,10 +18,19 @@ import stillturning.reliability.combined.Event;
 import stillturning.reliability.cutset.CutSets;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.Check;
+import stillturning.reliability.runup.CheckMoves;
 import stillturning.reliability.runup.Latent;
-import stillturning.reliability.runup.Levers;
 import stillturning.story.PilotView;
 import stillturning.story.Rehearsal;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** Events, sets, rates and a run-up card made up by a test, without any story. */
 final class HandMade {
@@ -164,7 +165,7 @@ final class HandMade {
         PilotView sight = new PilotView(Set.of(), Set.of(), Set.of(), PilotView.Engine.RUNS);
         Check check =
                 new Check(
-                        new Levers(Map.of("a", "off"), Map.of("a", "on"), 30),
+                        new CheckMoves(Map.of("a", "off"), Map.of("a", "on"), 30),
                         sight,
                         sight,
                         revealed);

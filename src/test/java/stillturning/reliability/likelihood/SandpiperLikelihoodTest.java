@@ -4,11 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
+
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
@@ -18,10 +15,15 @@ import stillturning.reliability.chance.ChanceRange;
 import stillturning.reliability.combined.CombinedFailures;
 import stillturning.reliability.combined.CombinedResult;
 import stillturning.reliability.combined.Event;
-import stillturning.reliability.cutset.Watch;
+import stillturning.reliability.cutset.SetSearchWatch;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.RunUp;
 import stillturning.story.UntoldStory;
+
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 
 /** One candidate of the demonstration study from its files to its chances. */
 class SandpiperLikelihoodTest {
@@ -36,7 +38,8 @@ class SandpiperLikelihoodTest {
         List<Event> events =
                 CombinedFailures.events(
                         CANDIDATE, CommonCauses.of(STUDY.aircraft(), CANDIDATE, READ.chances()));
-        CombinedResult joint = CombinedFailures.of(STUDY, CANDIDATE, events, 2, Watch.NOBODY);
+        CombinedResult joint =
+                CombinedFailures.of(STUDY, CANDIDATE, events, 2, SetSearchWatch.NOBODY);
         Card card = RunUp.of(STUDY, joint);
         LikelihoodResult likely = Likelihood.of(STUDY, joint, card, READ.chances());
 

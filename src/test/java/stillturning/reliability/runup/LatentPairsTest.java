@@ -4,6 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import stillturning.files.StudyReader;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.reliability.combined.CombinedFailures;
+import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.Event;
+import stillturning.reliability.cutset.SetSearchWatch;
+import stillturning.story.UntoldStory;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,17 +27,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import stillturning.files.StudyReader;
-import stillturning.model.Candidate;
-import stillturning.model.Study;
-import stillturning.reliability.combined.CombinedFailures;
-import stillturning.reliability.combined.CombinedResult;
-import stillturning.reliability.combined.Event;
-import stillturning.reliability.cutset.Watch;
-import stillturning.story.UntoldStory;
 
 /** The engine bus with two feeds of {@link RunUpTest}: a part of all pairs against all pairs. */
 class LatentPairsTest {
@@ -41,7 +43,7 @@ class LatentPairsTest {
         Candidate candidate = study.candidates().get(0);
         found = LatentPairs.of(study, candidate);
         List<Event> events = CombinedFailures.events(candidate, List.of());
-        all = CombinedFailures.of(study, candidate, events, 2, Watch.NOBODY);
+        all = CombinedFailures.of(study, candidate, events, 2, SetSearchWatch.NOBODY);
         card = RunUp.of(study, all);
     }
 

@@ -5,15 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.files.StudyReader;
@@ -28,6 +23,13 @@ import stillturning.parts.element.Generator.WithoutBattery;
 import stillturning.story.Pilot;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
 
 /**
  * Sets of moves on the ground: the one order that does no harm, or the reason why there is none.
@@ -97,7 +99,7 @@ class MoveTrialsTest {
     @Test
     void theOrderThatFeedsTheEngineAndKeepsTheAlternatorsBatteryIsFound() throws UntoldStory {
         Tried tried = tried(bench(), moves("master", "off", "field", "off", "standby", "on"));
-        Levers levers = tried.moves().get(0).levers();
+        CheckMoves levers = tried.moves().get(0).levers();
         assertEquals(List.of("field", "standby", "master"), List.copyOf(levers.moves().keySet()));
         assertEquals(Map.of("master", "on", "standby", "off", "field", "on"), levers.back());
         assertEquals("master", levers.back().keySet().iterator().next());
@@ -108,7 +110,8 @@ class MoveTrialsTest {
     void whereTheAlternatorLosesItsBatteryInEveryOrderTheReasonIsTold() throws UntoldStory {
         Tried tried = tried(bench(), moves("master", "off", "standby", "on"));
         assertEquals(List.of(), tried.moves());
-        Refusal.NoOrder why = assertInstanceOf(Refusal.NoOrder.class, tried.refused().get(0).why());
+        RefusedCheck.NoOrder why =
+                assertInstanceOf(RefusedCheck.NoOrder.class, tried.refused().get(0).why());
         assertEquals(StoryEvent.Kind.LOAD_DUMP, why.harm().event().kind());
         assertEquals("master", why.harm().lever());
     }
@@ -121,7 +124,7 @@ class MoveTrialsTest {
         assertEquals(1, ground.moves().size());
         Tried none = tried(bench().reach("standby", Reach.NONE), moves("standby", "on"));
         assertEquals(List.of(), none.moves());
-        assertEquals(new Refusal.OutOfReach(List.of("standby")), none.refused().get(0).why());
+        assertEquals(new RefusedCheck.OutOfReach(List.of("standby")), none.refused().get(0).why());
         Bench bench = bench();
         Cockpit said = bench.candidate().cockpit();
         Candidate unsaid =
@@ -183,13 +186,13 @@ class MoveTrialsTest {
         Study study = StudyReader.read(Path.of("architectures/sandpiper")).study().orElseThrow();
         Candidate candidate = study.candidate("one-battery-engine-bus").orElseThrow();
         Tried tried = new GroundTrials(study, candidate).ofLevers();
-        List<Levers> both =
+        List<CheckMoves> both =
                 tried.moves().stream()
-                        .map(Move::levers)
+                        .map(SeenMoves::levers)
                         .filter(levers -> levers.moves().keySet().containsAll(BOTH))
                         .toList();
         assertFalse(both.isEmpty());
-        for (Levers levers : both) {
+        for (CheckMoves levers : both) {
             List<String> there = List.copyOf(levers.moves().keySet());
             List<String> back = List.copyOf(levers.back().keySet());
             assertTrue(there.indexOf("standby-feed") < there.indexOf("master"), there.toString());

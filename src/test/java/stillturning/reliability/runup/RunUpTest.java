@@ -4,6 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import stillturning.files.ReadStudy;
+import stillturning.files.StudyReader;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.reliability.combined.CombinedFailures;
+import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.Event;
+import stillturning.reliability.cutset.SetSearchWatch;
+import stillturning.story.PilotView;
+import stillturning.story.Setting;
+import stillturning.story.UntoldStory;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,20 +29,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import stillturning.files.ReadStudy;
-import stillturning.files.StudyReader;
-import stillturning.model.Candidate;
-import stillturning.model.Study;
-import stillturning.reliability.combined.CombinedFailures;
-import stillturning.reliability.combined.CombinedResult;
-import stillturning.reliability.combined.Event;
-import stillturning.reliability.cutset.Watch;
-import stillturning.story.PilotView;
-import stillturning.story.Setting;
-import stillturning.story.UntoldStory;
 
 /** An engine bus with two feeds, each behind a switch and a diode: worked out by hand. */
 class RunUpTest {
@@ -98,7 +100,7 @@ class RunUpTest {
                         candidate,
                         CombinedFailures.events(candidate, List.of()),
                         2,
-                        Watch.NOBODY);
+                        SetSearchWatch.NOBODY);
         card = RunUp.of(study, joint);
     }
 

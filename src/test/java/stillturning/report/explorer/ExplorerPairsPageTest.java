@@ -4,14 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.dossier.JointSearch;
@@ -28,13 +25,19 @@ import stillturning.report.html.HtmlPage;
 import stillturning.report.html.PageContents;
 import stillturning.report.html.Sources;
 import stillturning.report.joint.CombinedFindings;
-import stillturning.report.paper.Labels;
+import stillturning.report.paper.PrintedNames;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
 import stillturning.story.timeline.Timeline;
+
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /** Two failures at once, as somebody asks the page for them in the web view. */
 class ExplorerPairsPageTest {
@@ -162,7 +165,7 @@ class ExplorerPairsPageTest {
         int told = 0;
         for (int candidate = 0; candidate < 2; candidate++) {
             CombinedFindings of = ofCandidate(candidate);
-            Labels labels = new Labels(of.candidate());
+            PrintedNames labels = new PrintedNames(of.candidate());
             Timeline timeline = Timeline.quick(assessment.study(), of.candidate());
             for (Event one : of.joint().events()) {
                 if (one.kind() != Kind.FAILURE) {

@@ -4,20 +4,23 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.xml.sax.InputSource;
+
+import stillturning.assess.Assessment;
+import stillturning.report.ReportSamples;
+import stillturning.report.explorer.NumberedTexts.Text;
+import stillturning.report.html.HtmlPage;
+import stillturning.report.html.PageContents;
+import stillturning.report.page.ExplorerSection;
+
 import java.io.StringReader;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+
 import javax.xml.parsers.DocumentBuilderFactory;
-import org.junit.jupiter.api.Test;
-import org.w3c.dom.Document;
-import org.xml.sax.InputSource;
-import stillturning.assess.Assessment;
-import stillturning.report.ReportSamples;
-import stillturning.report.explorer.TextTable.Text;
-import stillturning.report.html.HtmlPage;
-import stillturning.report.html.PageContents;
-import stillturning.report.page.ExplorerSection;
 
 class ExplorerTest {
 
@@ -68,7 +71,7 @@ class ExplorerTest {
     @Test
     void aTextIsKeptOnceAndTheMostUsedComesFirst() {
         Map<String, Object> tree =
-                TextTable.numbered(
+                NumberedTexts.numbered(
                         Map.of(
                                 "all",
                                 List.of(new Text("rare"), new Text("often"), new Text("often"))));

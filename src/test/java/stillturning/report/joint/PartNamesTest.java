@@ -2,8 +2,9 @@ package stillturning.report.joint;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
+
+import java.util.List;
 
 class PartNamesTest {
 
@@ -11,7 +12,7 @@ class PartNamesTest {
     void whatHangsInOneRunIsReadAsOneThing() {
         assertEquals(
                 "pump-1 (itself, wire, return), battery-lead (fuse, wire), main-bus, lights-wire-2",
-                PartNames.listed(
+                RunPartNames.listed(
                         List.of(
                                 "pump-1",
                                 "pump-1-wire",
@@ -25,6 +26,6 @@ class PartNamesTest {
 
     @Test
     void nothingIsNothing() {
-        assertEquals("", PartNames.listed(List.of()));
+        assertEquals("", RunPartNames.listed(List.of()));
     }
 }

@@ -8,18 +8,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.util.List;
-import java.util.Optional;
+
 import org.junit.jupiter.api.Test;
+
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.Complexity;
 import stillturning.assess.Guess;
 import stillturning.assess.Guesses;
 import stillturning.assess.Guesses.Change;
-import stillturning.assess.findout.Reach;
+import stillturning.assess.findout.OpenInterval;
 import stillturning.assess.findout.Turn;
 import stillturning.assess.findout.Worth;
 import stillturning.assess.ranking.Acceptability;
@@ -29,8 +27,14 @@ import stillturning.model.Chances.Odds;
 import stillturning.model.goal.ComplexityWeights;
 import stillturning.report.ReportSamples;
 import stillturning.report.joint.SameEnding;
+
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
 
 class JsonReportTest {
 
@@ -58,7 +62,7 @@ class JsonReportTest {
                                         guess,
                                         every,
                                         List.of(),
-                                        new Reach(4, 5, 6, v -> v + " A"),
+                                        new OpenInterval(4, 5, 6, v -> v + " A"),
                                         new Worth(
                                                 0.1,
                                                 0.2,

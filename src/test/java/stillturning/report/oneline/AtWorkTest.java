@@ -1,9 +1,26 @@
 package stillturning.report.oneline;
 
-import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import static java.util.Objects.requireNonNull;
+
+import org.junit.jupiter.api.Test;
+
+import stillturning.files.LenientReading;
+import stillturning.files.PartCatalogue;
+import stillturning.files.StudyReader;
+import stillturning.model.HalfDrawn;
+import stillturning.model.Terminal;
+import stillturning.parts.Part;
+import stillturning.parts.Wire;
+import stillturning.parts.joining.GroundPoint;
+import stillturning.report.drawing.diagram.DiagramSymbol;
+import stillturning.report.drawing.layout.OneLine;
+import stillturning.report.drawing.layout.Sheet;
+import stillturning.report.drawing.layout.SymbolPosition;
+import stillturning.yaml.YamlDocument;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,20 +29,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
-import org.junit.jupiter.api.Test;
-import stillturning.files.PartCatalogue;
-import stillturning.files.Reading;
-import stillturning.files.StudyReader;
-import stillturning.model.HalfDrawn;
-import stillturning.model.Terminal;
-import stillturning.parts.Part;
-import stillturning.parts.Wire;
-import stillturning.parts.joining.GroundPoint;
-import stillturning.report.drawing.diagram.Symbol;
-import stillturning.report.drawing.layout.OneLine;
-import stillturning.report.drawing.layout.Sheet;
-import stillturning.report.drawing.layout.SymbolPosition;
-import stillturning.yaml.YamlDocument;
 
 class AtWorkTest {
 
@@ -37,7 +40,7 @@ class AtWorkTest {
         return drawing(FIRST.with(YamlDocument.of(file, text)).reading(), "one-bus");
     }
 
-    private static HalfDrawn drawing(Reading reading, String id) {
+    private static HalfDrawn drawing(LenientReading reading, String id) {
         return requireNonNull(reading.candidates().get(id)).drawing().orElseThrow();
     }
 
@@ -84,7 +87,7 @@ class AtWorkTest {
         Sheet sheet = OneLine.laidOut(drawn.diagram());
         assertEquals(new Terminal("b", "plus"), drawn.terminalAt("b", "plus").orElseThrow());
         assertEquals(new Terminal("s", "out"), drawn.terminalAt("s", "out").orElseThrow());
-        for (Symbol symbol : drawn.diagram().symbols()) {
+        for (DiagramSymbol symbol : drawn.diagram().symbols()) {
             SymbolPosition spot = requireNonNull(sheet.spots().get(symbol.id()));
             assertEquals(
                     symbol.ports().size(),
@@ -98,7 +101,7 @@ class AtWorkTest {
     void anUnjoinedRatingIsNotMadeUp() {
         DrawnCandidate drawn =
                 CandidateDrawing.atWork(written("parts: {f: {is: fuse, zone: panel}}\n"));
-        Symbol fuse =
+        DiagramSymbol fuse =
                 drawn.diagram().symbols().stream()
                         .filter(s -> s.id().equals("f"))
                         .findFirst()
@@ -117,7 +120,7 @@ class AtWorkTest {
                 for (int round = 0; round < DELETIONS; round++) {
                     YamlDocument less =
                             YamlDocument.of(whole.file(), thinner(whole.text(), random));
-                    Reading reading = reader.with(less).reading();
+                    LenientReading reading = reader.with(less).reading();
                     assertAllShown(drawing(reading, id));
                 }
             }

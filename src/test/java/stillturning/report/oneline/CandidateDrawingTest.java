@@ -3,13 +3,8 @@ package stillturning.report.oneline;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.files.StudyReader;
@@ -24,10 +19,17 @@ import stillturning.parts.switching.SelectorSwitch;
 import stillturning.report.ReportSamples;
 import stillturning.report.drawing.Picture;
 import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Line;
-import stillturning.report.drawing.diagram.Symbol;
 import stillturning.report.drawing.layout.OneLine;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 class CandidateDrawingTest {
 
@@ -132,7 +134,7 @@ class CandidateDrawingTest {
 
     @Test
     void returnsAreSignsWithTheNameOfTheGround() {
-        List<Symbol> signs =
+        List<DiagramSymbol> signs =
                 DIAGRAM.symbols().stream().filter(s -> s.glyph() == Glyph.EARTH).toList();
         // battery, alternator, the coil's switch, and three loads
         assertEquals(6, signs.size());
@@ -145,7 +147,7 @@ class CandidateDrawingTest {
         for (Candidate candidate : study.candidates()) {
             Diagram diagram = CandidateDrawing.of(candidate, study);
             Set<String> ids =
-                    diagram.symbols().stream().map(Symbol::id).collect(Collectors.toSet());
+                    diagram.symbols().stream().map(DiagramSymbol::id).collect(Collectors.toSet());
             for (Part part : candidate.parts()) {
                 boolean bare = part instanceof Wire || part instanceof GroundPoint;
                 assertTrue(bare || ids.contains(part.id()), candidate.id() + " " + part.id());
@@ -165,11 +167,11 @@ class CandidateDrawingTest {
                 .forEach(s -> assertTrue(arriving.containsKey(s.id()), s.id()));
     }
 
-    private static Symbol symbol(String id) {
+    private static DiagramSymbol symbol(String id) {
         return symbol(DIAGRAM, id);
     }
 
-    private static Symbol symbol(Diagram diagram, String id) {
+    private static DiagramSymbol symbol(Diagram diagram, String id) {
         return diagram.symbols().stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
     }
 
@@ -179,7 +181,7 @@ class CandidateDrawingTest {
                 .collect(Collectors.toSet());
     }
 
-    private static String words(Line line) {
+    private static String words(DiagramLine line) {
         return line.fromSymbol() + " -> " + line.toSymbol();
     }
 }

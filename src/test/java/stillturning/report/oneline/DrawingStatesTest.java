@@ -1,26 +1,22 @@
 package stillturning.report.oneline;
 
-import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
+import static java.util.Objects.requireNonNull;
+
 import org.junit.jupiter.api.Test;
+
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.report.drawing.MarkState;
+import stillturning.report.drawing.diagram.DiagramLine;
 import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Line;
 import stillturning.report.oneline.DrawingStates.Shown;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
@@ -30,6 +26,13 @@ import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.story.WatchedStory;
 import stillturning.story.timeline.Timeline;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What a drawing shows after failures, held against what the story says. */
 class DrawingStatesTest {
@@ -76,7 +79,7 @@ class DrawingStatesTest {
         }
 
         MarkState line(double seconds, String from, String to) {
-            List<Line> lines = drawn.diagram().lines();
+            List<DiagramLine> lines = drawn.diagram().lines();
             for (int i = 0; i < lines.size(); i++) {
                 if (lines.get(i).fromSymbol().equals(from) && lines.get(i).toSymbol().equals(to)) {
                     return requireNonNull(at(seconds).lines().get(i));

@@ -2,22 +2,24 @@ package stillturning.report.oneline;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+
 import stillturning.files.StudyReader;
 import stillturning.model.Study;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Line;
 import stillturning.report.drawing.diagram.Port;
 import stillturning.report.drawing.diagram.Side;
-import stillturning.report.drawing.diagram.Symbol;
 import stillturning.report.drawing.layout.OneLine;
 import stillturning.report.drawing.layout.Sheet;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 
 /** A small edit leaves the rest of a drawing where the eye looks for it. */
 class SteadyLayoutTest {
@@ -29,8 +31,8 @@ class SteadyLayoutTest {
         return CandidateDrawing.of(SANDPIPER.candidate(candidate).orElseThrow(), SANDPIPER);
     }
 
-    private static Symbol symbol(String id, Glyph glyph) {
-        return new Symbol(
+    private static DiagramSymbol symbol(String id, Glyph glyph) {
+        return new DiagramSymbol(
                 id,
                 glyph,
                 id,
@@ -40,12 +42,12 @@ class SteadyLayoutTest {
 
     /** A load behind a breaker, before everything else. */
     private static Diagram withLoad(Diagram diagram, String bus) {
-        List<Symbol> symbols = new ArrayList<>(diagram.symbols());
+        List<DiagramSymbol> symbols = new ArrayList<>(diagram.symbols());
         symbols.add(0, symbol("new", Glyph.LOAD));
         symbols.add(0, symbol("new-breaker", Glyph.BREAKER_CLOSED));
-        List<Line> lines = new ArrayList<>(diagram.lines());
-        lines.add(0, new Line(bus, "out", "new-breaker", "in", ""));
-        lines.add(0, new Line("new-breaker", "out", "new", "in", ""));
+        List<DiagramLine> lines = new ArrayList<>(diagram.lines());
+        lines.add(0, new DiagramLine(bus, "out", "new-breaker", "in", ""));
+        lines.add(0, new DiagramLine("new-breaker", "out", "new", "in", ""));
         return new Diagram(diagram.id(), diagram.title(), symbols, lines);
     }
 

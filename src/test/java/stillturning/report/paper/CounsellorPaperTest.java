@@ -4,11 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.exchange.EqualBatteries;
@@ -28,6 +25,11 @@ import stillturning.report.pair.PairQuestion;
 import stillturning.report.paper.PaperContents.Edition;
 import stillturning.report.table.TerminalColour;
 import stillturning.report.terminal.BlockText;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 class CounsellorPaperTest {
 
@@ -94,7 +96,7 @@ class CounsellorPaperTest {
         assertTrue(answer.contains(count), answer);
         assertTrue(answer.contains("still breaks or cannot do"), answer);
         assertFalse(FIRST.of(Topic.BREAKS).isEmpty());
-        Labels labels = new Labels(leader().candidate());
+        PrintedNames labels = new PrintedNames(leader().candidate());
         FIRST.of(Topic.BREAKS).forEach(said -> assertTrue(answer.contains(labels.in(said)), said));
     }
 
@@ -169,7 +171,7 @@ class CounsellorPaperTest {
 
     @Test
     void aPersonReadsLabels() {
-        Labels labels = new Labels(leader().candidate());
+        PrintedNames labels = new PrintedNames(leader().candidate());
         leader().candidate().parts().stream()
                 .filter(part -> part.id().indexOf('-') > 0)
                 .forEach(

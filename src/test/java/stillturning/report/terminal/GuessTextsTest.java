@@ -3,19 +3,21 @@ package stillturning.report.terminal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
+
 import stillturning.assess.Guess;
 import stillturning.assess.Guesses;
 import stillturning.assess.Guesses.Change;
 import stillturning.assess.Guesses.Untried;
 import stillturning.assess.Guesses.Weighty;
-import stillturning.assess.findout.Reach;
+import stillturning.assess.findout.OpenInterval;
 import stillturning.assess.findout.Turn;
 import stillturning.assess.findout.Worth;
 import stillturning.report.ReportSamples;
 import stillturning.report.table.TerminalColour;
+
+import java.util.List;
+import java.util.Optional;
 
 class GuessTextsTest {
 
@@ -24,8 +26,8 @@ class GuessTextsTest {
     private static final Guess CHARGE = new Guess("one-bus.yaml", "parts.battery.charge", "95 %");
     private static final Guess PUMP = new Guess("study.yaml", "loads.pump.draws", "5.5 A");
 
-    private static final Reach AMP_HOURS =
-            new Reach(9.6, 12, 14.4, v -> Math.round(10 * v) / 10. + " Ah");
+    private static final OpenInterval AMP_HOURS =
+            new OpenInterval(9.6, 12, 14.4, v -> Math.round(10 * v) / 10. + " Ah");
 
     /** Another first in the lower quarter of the range. */
     private static final Worth WORTH =
@@ -56,9 +58,9 @@ class GuessTextsTest {
                         WORTH);
         GuessTexts.Row row = texts(guesses(List.of(weighty), List.of(), List.of())).rows().get(0);
         assertEquals(
-                "below 10.8 Ah: \"One bus for all\" is first; \"One bus for all\" is unwell with nothing wrong; each"
-                        + " of \"One bus for all\", \"A bus for the engine\" misses \"lives long\";"
-                        + " endurance 29 min instead of 50 min",
+                "below 10.8 Ah: \"One bus for all\" is first; \"One bus for all\" is unwell with"
+                    + " nothing wrong; each of \"One bus for all\", \"A bus for the engine\" misses"
+                    + " \"lives long\"; endurance 29 min instead of 50 min",
                 row.ifLess());
         assertEquals("-", row.ifMore());
         assertEquals("25 %", row.chance());
@@ -72,7 +74,7 @@ class GuessTextsTest {
                         CHARGE,
                         List.of(new Change.Leader("one-bus")),
                         List.of(),
-                        new Reach(76, 95, 114, v -> v + " %"),
+                        new OpenInterval(76, 95, 114, v -> v + " %"),
                         Worth.NOTHING);
         Guesses guesses =
                 guesses(
@@ -82,7 +84,8 @@ class GuessTextsTest {
         assertEquals("not tried", texts(guesses).rows().get(0).ifMore());
         assertEquals(
                 List.of(
-                        "The other guess changes none of this, anywhere between the ends of its range.",
+                        "The other guess changes none of this, anywhere between the ends of its"
+                                + " range.",
                         "Not tried, because no study can have that: parts.battery.charge,"
                                 + " one-bus.yaml 114.0 %."),
                 texts(guesses).rest());
@@ -93,7 +96,8 @@ class GuessTextsTest {
         Guesses guesses = guesses(List.of(), List.of(CAPACITY, PUMP), List.of());
         assertEquals(
                 List.of(
-                        "None of the 2 guesses changes any of this, anywhere between the ends of its range."),
+                        "None of the 2 guesses changes any of this, anywhere between the ends of"
+                                + " its range."),
                 texts(guesses).rest());
         assertEquals(List.of(), texts(guesses).table(TerminalColour.NONE));
         assertEquals(

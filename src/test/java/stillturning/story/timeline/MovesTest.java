@@ -4,12 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
+
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.EngineLogic;
@@ -19,7 +15,7 @@ import stillturning.model.failure.FailureCatalogue;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.parts.element.Generator.Alone;
 import stillturning.parts.element.Generator.WithoutBattery;
-import stillturning.story.Harm;
+import stillturning.story.AdverseEffect;
 import stillturning.story.MoveOrders;
 import stillturning.story.Pilot;
 import stillturning.story.Rehearsal;
@@ -27,6 +23,12 @@ import stillturning.story.Rehearsal.Pace;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** Moves are made one after the other, in the order in which they are written. */
 class MovesTest {
@@ -94,7 +96,9 @@ class MovesTest {
         Story soft = drill(bench().masterOff(moves("field", "off", "main", "off")), Pilot.PLANNED);
         assertEquals(1, torn.of(StoryEvent.Kind.LOAD_DUMP).size());
         assertEquals(List.of(), soft.of(StoryEvent.Kind.LOAD_DUMP));
-        assertEquals(StoryEvent.Kind.LOAD_DUMP, Harm.of(torn, Harm.COCKPIT).get(0).kind());
+        assertEquals(
+                StoryEvent.Kind.LOAD_DUMP,
+                AdverseEffect.of(torn, AdverseEffect.COCKPIT).get(0).kind());
     }
 
     @Test
@@ -116,7 +120,7 @@ class MovesTest {
                         NOTHING,
                         List.of(Map.of(), moves("main", "off", "field", "off")),
                         new Pace(2, 30));
-        Harm harm = torn.harm().orElseThrow();
+        AdverseEffect harm = torn.harm().orElseThrow();
         assertEquals(1, harm.step());
         assertEquals(1, harm.moves());
         assertEquals("main", harm.lever());

@@ -3,16 +3,10 @@ package stillturning.structure.shape;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.files.ReadStudy;
@@ -23,6 +17,14 @@ import stillturning.model.Join;
 import stillturning.model.Study;
 import stillturning.parts.Part;
 import stillturning.yaml.YamlDocument;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
 
 /** Which candidates are one once their names are forgotten. */
 class CandidateFormTest {
@@ -62,7 +64,7 @@ class CandidateFormTest {
         "'when: [low-voltage]', 'when: [ low-voltage ]'"
     })
     void otherNamesAreTheSameForm(String from, String to) throws IOException {
-        Form form = CandidateForm.of(asItIs());
+        CanonicalGraph form = CandidateForm.of(asItIs());
         String when = to.startsWith("low-bar") ? "low-bar" : "low-voltage";
         String text =
                 Files.readString(FILE).replace(from, to).replace("[low-voltage]", "[" + when + "]");

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -12,7 +14,6 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.Test;
 
 /** The form of a graph against every renumbering of it. */
 class FormTest {
@@ -20,7 +21,7 @@ class FormTest {
     private record Edge(int one, int other, String label) {}
 
     private record Drawn(List<String> labels, List<Edge> edges) {
-        Form form() {
+        CanonicalGraph form() {
             ShapeGraph graph = new ShapeGraph();
             labels.forEach(graph::vertex);
             edges.forEach(e -> graph.edge(e.one, e.other, e.label));
@@ -117,8 +118,8 @@ class FormTest {
             Drawn drawn = random(random, 30, 45);
             List<Integer> order = new ArrayList<>(IntStream.range(0, 30).boxed().toList());
             Collections.shuffle(order, random);
-            Form form = drawn.form();
-            Form again = drawn.renumbered(order).form();
+            CanonicalGraph form = drawn.form();
+            CanonicalGraph again = drawn.renumbered(order).form();
             assertEquals(form, again);
             assertEquals(form.hashCode(), again.hashCode());
         }
@@ -133,7 +134,7 @@ class FormTest {
                 possible.add(new Edge(one, other, ""));
             }
         }
-        Set<Form> forms = new HashSet<>();
+        Set<CanonicalGraph> forms = new HashSet<>();
         for (int set = 0; set < 1 << possible.size(); set++) {
             int chosen = set;
             List<Edge> edges =
@@ -148,8 +149,8 @@ class FormTest {
 
     @Test
     void aRingOfSixIsNotTwoRingsOfThreeThoughEveryVertexLooksAlike() {
-        Form six = rings(6).form();
-        Form threes = rings(3, 3).form();
+        CanonicalGraph six = rings(6).form();
+        CanonicalGraph threes = rings(3, 3).form();
         assertEquals(six.hashCode(), threes.hashCode());
         assertNotEquals(six, threes);
         assertEquals(rings(5, 5, 4).form(), rings(4, 5, 5).form());

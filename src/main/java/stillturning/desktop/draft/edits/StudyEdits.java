@@ -1,15 +1,7 @@
 package stillturning.desktop.draft.edits;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.Step;
+import stillturning.desktop.draft.DraftStep;
 import stillturning.files.edit.CandidateOutline;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.files.edit.FileEdits;
@@ -18,6 +10,15 @@ import stillturning.files.edit.StudyOutline;
 import stillturning.files.edit.WrittenKeys;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** What can be done to a study: to its own file, and to its candidates as a whole. */
 public final class StudyEdits {
@@ -56,7 +57,7 @@ public final class StudyEdits {
         new EmptyCandidate(new StudyOutline(study), usesStructure()).fill(title, edits);
         return new Change(
                 "New candidate " + id,
-                List.of(new Step.Create(id + ENDING, edits.document().text())));
+                List.of(new DraftStep.Create(id + ENDING, edits.document().text())));
     }
 
     /** Whether the aircraft's metal leads the returns of some candidate, or none says so. */
@@ -75,7 +76,7 @@ public final class StudyEdits {
         edits.put("", "candidate", YamlValue.text(title));
         return new Change(
                 "New candidate " + id + " from " + from,
-                List.of(new Step.Create(id + ENDING, edits.document().text())));
+                List.of(new DraftStep.Create(id + ENDING, edits.document().text())));
     }
 
     /** Deletes a candidate; its file stays beside the others with {@code ~} behind its name. */
@@ -84,7 +85,7 @@ public final class StudyEdits {
         if (candidates.size() == 1) {
             throw new ChangeRefused("a study needs a candidate; make another one first");
         }
-        List<Step> steps = new ArrayList<>(List.of(new Step.Delete(id + ENDING)));
+        List<DraftStep> steps = new ArrayList<>(List.of(new DraftStep.Delete(id + ENDING)));
         List<String> also = new ArrayList<>();
         if (isBaseline(id)) {
             FileEdits edits = edits();
@@ -99,7 +100,8 @@ public final class StudyEdits {
     public Change rename(String id, String to) throws ChangeRefused {
         candidate(id);
         refuseTaken(to);
-        List<Step> steps = new ArrayList<>(List.of(new Step.Rename(id + ENDING, to + ENDING)));
+        List<DraftStep> steps =
+                new ArrayList<>(List.of(new DraftStep.Rename(id + ENDING, to + ENDING)));
         if (isBaseline(id)) {
             FileEdits edits = edits();
             edits.set("baseline", to);
@@ -136,7 +138,7 @@ public final class StudyEdits {
         new LinkedHashMap<>(settings).forEach((k, text) -> fields.add(YamlValue.field(k, text)));
         FileEdits edits = edits();
         edits.put(LOADS, load, new YamlValue.Fields(fields));
-        List<Step> steps = new ArrayList<>(Change.of(edits.change("")).steps());
+        List<DraftStep> steps = new ArrayList<>(Change.of(edits.change("")).steps());
         for (Map.Entry<String, YamlDocument> candidate : candidates.entrySet()) {
             FileEdits other = new FileEdits(candidate.getKey(), candidate.getValue());
             other.addItem(CandidateOutline.LEAVES_OUT, load);

@@ -1,9 +1,5 @@
 package stillturning.desktop.view.draw;
 
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.util.List;
-import java.util.Optional;
 import javafx.beans.Observable;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -19,6 +15,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.Labels;
@@ -32,9 +29,14 @@ import stillturning.desktop.viewmodel.Settings.Beside;
 import stillturning.desktop.viewmodel.draw.Board;
 import stillturning.desktop.viewmodel.draw.BoardDrawing;
 import stillturning.desktop.viewmodel.draw.PaletteEntry;
-import stillturning.desktop.viewmodel.offer.Offers;
+import stillturning.desktop.viewmodel.offer.OfferedDrawings;
 import stillturning.files.finding.FileFinding;
 import stillturning.report.Cautions;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
 
 /** Where a candidate is drawn: what can be added, the diagram, values, findings, the text. */
 public final class DrawArea implements Area {
@@ -53,7 +55,7 @@ public final class DrawArea implements Area {
                     + " be used meanwhile.";
 
     private final Desk desk;
-    private final Offers offers;
+    private final OfferedDrawings offers;
     private final Board board;
     private final PictureView paper = new PictureView();
     private final TextPane text;
@@ -74,7 +76,7 @@ public final class DrawArea implements Area {
     /**
      * @param offers what the program offers to draw otherwise
      */
-    public DrawArea(Desk desk, Offers offers) {
+    public DrawArea(Desk desk, OfferedDrawings offers) {
         this.desk = desk;
         this.offers = offers;
         board = new Board(desk);

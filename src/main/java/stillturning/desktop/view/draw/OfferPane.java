@@ -1,7 +1,5 @@
 package stillturning.desktop.view.draw;
 
-import java.util.List;
-import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -10,27 +8,31 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.ItemCell;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.view.Showing;
-import stillturning.desktop.viewmodel.offer.Offer;
 import stillturning.desktop.viewmodel.offer.Offered;
-import stillturning.desktop.viewmodel.offer.Offers;
+import stillturning.desktop.viewmodel.offer.OfferedDrawing;
+import stillturning.desktop.viewmodel.offer.OfferedDrawings;
+
+import java.util.List;
+import java.util.Optional;
 
 /** What is offered, in words; the one that is chosen stands on the paper. */
 final class OfferPane extends VBox {
 
     private static final double NOTES_SHARE = 0.7;
 
-    private final Offers offers;
-    private final ListView<Offer> list = new ListView<>();
+    private final OfferedDrawings offers;
+    private final ListView<OfferedDrawing> list = new ListView<>();
     private final VBox notes = new VBox();
     private final Label refusal = Labels.refusal();
     private boolean filling;
 
-    OfferPane(Offers offers) {
+    OfferPane(OfferedDrawings offers) {
         this.offers = offers;
         setId("offers-pane");
         getStyleClass().add("draw-offers");
@@ -87,7 +89,7 @@ final class OfferPane extends VBox {
         refusal.setText(offers.save().orElse(""));
     }
 
-    private void choose(Optional<Offer> offer) {
+    private void choose(Optional<OfferedDrawing> offer) {
         if (!filling) {
             refusal.setText("");
             offer.ifPresent(offers::choose);
@@ -116,7 +118,7 @@ final class OfferPane extends VBox {
                                 : "Nothing is offered."));
     }
 
-    private void follow(Optional<Offer> now) {
+    private void follow(Optional<OfferedDrawing> now) {
         filling = true;
         now.ifPresentOrElse(
                 list.getSelectionModel()::select, list.getSelectionModel()::clearSelection);
@@ -124,7 +126,7 @@ final class OfferPane extends VBox {
     }
 
     /** What one is, and what comes with it. */
-    private static final class OfferCell extends ItemCell<Offer> {
+    private static final class OfferCell extends ItemCell<OfferedDrawing> {
 
         private final Label title = Labels.wrapped("", "text-bold");
         private final VBox about = new VBox();
@@ -136,7 +138,7 @@ final class OfferPane extends VBox {
         }
 
         @Override
-        protected void show(Offer offer) {
+        protected void show(OfferedDrawing offer) {
             title.setText(offer.title());
             about.getChildren()
                     .setAll(

@@ -1,31 +1,33 @@
 package stillturning.desktop.view.draw;
 
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
+
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Showing;
 import stillturning.desktop.view.picture.Difference;
 import stillturning.desktop.view.picture.PictureView;
 import stillturning.desktop.viewmodel.offer.OfferSketch;
-import stillturning.desktop.viewmodel.offer.Offers;
+import stillturning.desktop.viewmodel.offer.OfferedDrawings;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** An offer on paper, to be looked at only: as it would be and as it is, the difference marked. */
 final class OfferSheet extends BorderPane {
 
-    private final Offers offers;
+    private final OfferedDrawings offers;
     private final PictureView paper = new PictureView();
     private final RadioButton then = new RadioButton("As it would be");
     private final RadioButton now = new RadioButton("As it is");
     private final Label own = Labels.of("", "offer-key");
     private boolean fitted;
 
-    OfferSheet(Offers offers) {
+    OfferSheet(OfferedDrawings offers) {
         this.offers = offers;
         setId("offer-sheet");
         getStyleClass().add("offer-sheet");

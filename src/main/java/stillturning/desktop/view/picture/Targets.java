@@ -1,5 +1,13 @@
 package stillturning.desktop.view.picture;
 
+import stillturning.report.drawing.Box;
+import stillturning.report.drawing.Point;
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.Side;
+import stillturning.report.drawing.layout.Route;
+import stillturning.report.drawing.layout.Sheet;
+import stillturning.report.drawing.layout.SymbolPosition;
+
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -7,13 +15,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import stillturning.report.drawing.Box;
-import stillturning.report.drawing.Point;
-import stillturning.report.drawing.diagram.Line;
-import stillturning.report.drawing.diagram.Side;
-import stillturning.report.drawing.layout.Route;
-import stillturning.report.drawing.layout.Sheet;
-import stillturning.report.drawing.layout.SymbolPosition;
 
 /** What can be pointed at on a sheet, and what lies beside what. */
 final class Targets {
@@ -141,7 +142,7 @@ final class Targets {
                                         .map(SymbolPosition::symbol));
     }
 
-    private static Stream<String> otherEnd(Line line, String key) {
+    private static Stream<String> otherEnd(DiagramLine line, String key) {
         if (line.fromSymbol().equals(key)) {
             return Stream.of(line.toSymbol()).filter(to -> !to.equals(key));
         }

@@ -1,9 +1,7 @@
 package stillturning.desktop.view.window;
 
-import java.time.ZoneId;
-import java.util.EnumMap;
-import java.util.Map;
 import javafx.application.Platform;
+
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.AreaHost;
 import stillturning.desktop.view.breaking.BreakArea;
@@ -16,16 +14,20 @@ import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.FileUpkeep;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.explain.Explaining;
-import stillturning.desktop.viewmodel.offer.Offers;
+import stillturning.desktop.viewmodel.offer.OfferedDrawings;
 import stillturning.desktop.viewmodel.size.Proposing;
 import stillturning.desktop.viewmodel.size.Sizes;
 import stillturning.dossier.NamedFailures;
+
+import java.time.ZoneId;
+import java.util.EnumMap;
+import java.util.Map;
 
 /** The study that is open, and the areas that show it; an area is made when it is first shown. */
 final class OpenStudy implements AutoCloseable {
 
     private final Desk desk;
-    private final Offers offers;
+    private final OfferedDrawings offers;
     private final FileUpkeep upkeep;
     private final AreaHost host;
     private final Map<AreaName, Area> areas = new EnumMap<>(AreaName.class);
@@ -33,7 +35,7 @@ final class OpenStudy implements AutoCloseable {
 
     OpenStudy(Desk desk, FileUpkeep.Teller teller, ZoneId zone, AreaHost host) {
         this.desk = desk;
-        this.offers = new Offers(desk);
+        this.offers = new OfferedDrawings(desk);
         this.upkeep = new FileUpkeep(desk.draft(), teller, zone);
         this.host = host;
         this.stopListening = desk.draft().listen(state -> Platform.runLater(this::changed));

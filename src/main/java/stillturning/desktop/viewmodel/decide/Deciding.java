@@ -1,7 +1,5 @@
 package stillturning.desktop.viewmodel.decide;
 
-import java.util.List;
-import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -12,6 +10,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assess;
@@ -19,7 +18,7 @@ import stillturning.assess.Assessment;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
-import stillturning.desktop.viewmodel.offer.Offers;
+import stillturning.desktop.viewmodel.offer.OfferedDrawings;
 import stillturning.desktop.viewmodel.offer.Trouble;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
@@ -31,11 +30,14 @@ import stillturning.report.ranking.ComplexityBlocks;
 import stillturning.report.terminal.OtherFindings;
 import stillturning.yaml.YamlDocument;
 
+import java.util.List;
+import java.util.Optional;
+
 /** The choice among the candidates of the open study. To be used on the screen's thread. */
 public final class Deciding {
 
     private final Desk desk;
-    private final Offers offers;
+    private final OfferedDrawings offers;
     private final Weights weights = new Weights(this::rank);
     private final Scales scales = new Scales(this::rank);
     private final SideBySide sideBySide;
@@ -70,7 +72,7 @@ public final class Deciding {
      *
      * @param offers where drawings are shown that would mend something
      */
-    public Deciding(Desk desk, Offers offers) {
+    public Deciding(Desk desk, OfferedDrawings offers) {
         this.desk = desk;
         this.offers = offers;
         sideBySide = new SideBySide(desk::units);

@@ -1,20 +1,12 @@
 package stillturning.desktop.viewmodel.decide;
 
-import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.concurrent.atomic.AtomicBoolean;
-import stillturning.assess.front.Limits;
+import stillturning.assess.front.SearchLimits;
+import stillturning.assess.front.SearchWatch;
 import stillturning.assess.front.Tally;
-import stillturning.assess.front.Watch;
 import stillturning.desktop.draft.Draft;
 import stillturning.desktop.viewmodel.BackgroundWork.Progress;
 import stillturning.desktop.viewmodel.BackgroundWork.Work;
-import stillturning.desktop.viewmodel.offer.Offer;
+import stillturning.desktop.viewmodel.offer.OfferedDrawing;
 import stillturning.dossier.exploration.Exploration;
 import stillturning.dossier.exploration.Explored;
 import stillturning.files.ReadStudy;
@@ -27,13 +19,22 @@ import stillturning.report.explored.ExploredFront;
 import stillturning.report.explored.ExploredFront.Layout;
 import stillturning.report.explored.FrontBlocks;
 
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicBoolean;
+
 /**
  * Looks for layouts that nothing outdoes.
  *
  * @param minutes how long it may take (min)
  * @param stop ends it with what is found by then
  */
-record ExploreWork(Draft draft, Limits most, int minutes, AtomicBoolean stop)
+record ExploreWork(Draft draft, SearchLimits most, int minutes, AtomicBoolean stop)
         implements Work<ExploreWork.Held> {
 
     private static final Clock CLOCK = Clock.systemUTC();
@@ -44,7 +45,7 @@ record ExploreWork(Draft draft, Limits most, int minutes, AtomicBoolean stop)
      * @param offers everything on the front that was not drawn before, by its name
      * @param fingerprint of the texts that it was found from
      */
-    record Held(ExploredFront front, List<Offer> offers, String fingerprint) {
+    record Held(ExploredFront front, List<OfferedDrawing> offers, String fingerprint) {
         Held {
             offers = List.copyOf(offers);
         }
@@ -57,21 +58,21 @@ record ExploreWork(Draft draft, Limits most, int minutes, AtomicBoolean stop)
         if (read.study().isEmpty()) {
             throw new ChangeRefused("a file of the study has a mistake; mend it first");
         }
-        Watch watch = new Told(progress, stop, CLOCK.instant(), Duration.ofMinutes(minutes));
+        SearchWatch watch = new Told(progress, stop, CLOCK.instant(), Duration.ofMinutes(minutes));
         Explored found = Exploration.of(reader, read, Exploration.USUALLY_BY, most, watch);
         return new Held(found.front(), offers(found), read.fingerprint());
     }
 
-    private static List<Offer> offers(Explored found) throws ChangeRefused {
+    private static List<OfferedDrawing> offers(Explored found) throws ChangeRefused {
         FrontBlocks words = new FrontBlocks(found.front());
-        List<Offer> offers = new ArrayList<>();
+        List<OfferedDrawing> offers = new ArrayList<>();
         for (Layout layout : found.front().front()) {
             Drawn drawn = found.drawn().get(layout.id());
             if (drawn != null) {
                 String id = drawn.candidate().id();
                 Candidate before = drawn.study().candidate(id).orElse(drawn.candidate());
                 offers.add(
-                        new Offer(
+                        new OfferedDrawing(
                                 layout.id() + ", from " + words.origin(layout),
                                 words.about(layout),
                                 before,
@@ -113,7 +114,7 @@ record ExploreWork(Draft draft, Limits most, int minutes, AtomicBoolean stop)
 
     /** Tells how far it is, and ends it when its time is up. */
     private record Told(Progress progress, AtomicBoolean stop, Instant begun, Duration time)
-            implements Watch {
+            implements SearchWatch {
 
         @Override
         public void seen(Tally tally, List<List<Double>> front) {

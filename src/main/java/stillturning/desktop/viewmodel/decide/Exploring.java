@@ -1,9 +1,5 @@
 package stillturning.desktop.viewmodel.decide;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.atomic.AtomicBoolean;
 import javafx.beans.InvalidationListener;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -13,17 +9,23 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
-import stillturning.assess.front.Limits;
+
+import stillturning.assess.front.SearchLimits;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.BackgroundWork.Running;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
-import stillturning.desktop.viewmodel.offer.Offer;
 import stillturning.desktop.viewmodel.offer.Offered;
-import stillturning.desktop.viewmodel.offer.Offers;
+import stillturning.desktop.viewmodel.offer.OfferedDrawing;
+import stillturning.desktop.viewmodel.offer.OfferedDrawings;
 import stillturning.model.CriterionName;
 import stillturning.report.explored.FrontBlocks;
 import stillturning.report.page.Block;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * The search for layouts that nothing outdoes, and what it found. Asked on wish, since it takes
@@ -37,15 +39,15 @@ public final class Exploring {
     /** Times to give it (min). */
     public static final List<Integer> MINUTES = List.of(1, 3, 10, 30);
 
-    private static final Limits USUAL = new Limits(8, Integer.MAX_VALUE);
+    private static final SearchLimits USUAL = new SearchLimits(8, Integer.MAX_VALUE);
     private static final String INVITATION =
             "From every candidate, change by change, the program looks for layouts that meet every"
-                    + " hard requirement and that nothing it looks at outdoes in complexity, weight and"
-                    + " endurance. It ends when its time is up, or when you stop it.";
+                + " hard requirement and that nothing it looks at outdoes in complexity, weight and"
+                + " endurance. It ends when its time is up, or when you stop it.";
 
     private final Desk desk;
-    private final Offers offers;
-    private final Limits most;
+    private final OfferedDrawings offers;
+    private final SearchLimits most;
     private final ObjectProperty<Integer> minutes = new SimpleObjectProperty<>(3);
     private final ObjectProperty<CriterionName> across =
             new SimpleObjectProperty<>(CriterionName.WEIGHT);
@@ -61,14 +63,14 @@ public final class Exploring {
     private Optional<ExploreWork.Held> held = Optional.empty();
     private String refusal = "";
 
-    Exploring(Desk desk, Offers offers) {
+    Exploring(Desk desk, OfferedDrawings offers) {
         this(desk, offers, USUAL);
     }
 
     /**
      * @param most how far it is looked
      */
-    Exploring(Desk desk, Offers offers, Limits most) {
+    Exploring(Desk desk, OfferedDrawings offers, SearchLimits most) {
         this.desk = desk;
         this.offers = offers;
         this.most = most;
@@ -138,14 +140,14 @@ public final class Exploring {
 
     /** Shows the drawing of what a point of the picture stands for. */
     public void open(String id) {
-        Optional<Offer> found =
+        Optional<OfferedDrawing> found =
                 held.flatMap(h -> h.offers().stream().filter(o -> o.name().equals(id)).findFirst());
         found.ifPresentOrElse(
                 offer -> show(offer, held.orElseThrow()),
                 () -> desk.go(new Destination(AreaName.DRAW, Optional.of(id), Optional.empty())));
     }
 
-    private void show(Offer offer, ExploreWork.Held of) {
+    private void show(OfferedDrawing offer, ExploreWork.Held of) {
         String heading =
                 "Layouts that meet every hard requirement and that nothing looked at outdoes.";
         offers.show(

@@ -1,9 +1,7 @@
 package stillturning.desktop.viewmodel.decide;
 
-import java.util.ArrayList;
-import java.util.List;
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.Step;
+import stillturning.desktop.draft.DraftStep;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.goal.Swings;
@@ -15,6 +13,9 @@ import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
 import stillturning.yaml.edit.YamlEdit;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /** Weights and scales written into a study's file, everything else as it is. */
 final class StudyWeights {
@@ -34,7 +35,9 @@ final class StudyWeights {
         edits.addAll(scaleEdits(study, scales, swings ? written : List.of()));
         return new Change(
                 scales.isEmpty() ? "Change the weights" : "Change weights and scales",
-                edits.stream().map(edit -> (Step) new Step.Edit(Desk.STUDY_FILE, edit)).toList());
+                edits.stream()
+                        .map(edit -> (DraftStep) new DraftStep.Edit(Desk.STUDY_FILE, edit))
+                        .toList());
     }
 
     /** The largest is 100, as files want it. */

@@ -1,19 +1,20 @@
 package stillturning.desktop.viewmodel.draw;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import stillturning.files.finding.CandidateReading;
 import stillturning.files.finding.FileFinding;
 import stillturning.model.HalfDrawn;
 import stillturning.report.drawing.Picture;
 import stillturning.report.drawing.diagram.Diagram;
-import stillturning.report.drawing.diagram.Symbol;
+import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.layout.OneLine;
 import stillturning.report.drawing.layout.Sheet;
 import stillturning.report.oneline.CandidateDrawing;
 import stillturning.report.oneline.DrawnCandidate;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A candidate on the paper.
@@ -52,14 +53,14 @@ public record BoardDrawing(HalfDrawn candidate, DrawnCandidate drawn, Sheet shee
     /** A sign stands at each part of which something is wrong. */
     private static Diagram marked(DrawnCandidate drawn, Set<String> wrong) {
         Diagram plain = drawn.diagram();
-        List<Symbol> symbols =
+        List<DiagramSymbol> symbols =
                 plain.symbols().stream()
                         .map(s -> isWrong(drawn, s, wrong) ? warned(s) : s)
                         .toList();
         return new Diagram(plain.id(), "", symbols, plain.lines());
     }
 
-    private static boolean isWrong(DrawnCandidate drawn, Symbol symbol, Set<String> wrong) {
+    private static boolean isWrong(DrawnCandidate drawn, DiagramSymbol symbol, Set<String> wrong) {
         boolean sign =
                 Optional.ofNullable(drawn.meanings().get(symbol.id()))
                         .flatMap(DrawnCandidate.Meaning::grounds)
@@ -67,8 +68,8 @@ public record BoardDrawing(HalfDrawn candidate, DrawnCandidate drawn, Sheet shee
         return !sign && drawn.partAt(symbol.id()).filter(wrong::contains).isPresent();
     }
 
-    private static Symbol warned(Symbol symbol) {
-        return new Symbol(
+    private static DiagramSymbol warned(DiagramSymbol symbol) {
+        return new DiagramSymbol(
                 symbol.id(),
                 symbol.glyph(),
                 (WARNING + " " + symbol.label()).strip(),

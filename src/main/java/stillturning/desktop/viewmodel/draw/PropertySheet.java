@@ -1,13 +1,5 @@
 package stillturning.desktop.viewmodel.draw;
 
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -16,8 +8,9 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.Step;
+import stillturning.desktop.draft.DraftStep;
 import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.files.edit.CandidateEdits;
@@ -29,6 +22,15 @@ import stillturning.yaml.edit.YamlEdit;
 import stillturning.yaml.notation.Checked;
 import stillturning.yaml.shape.Form;
 import stillturning.yaml.shape.FormField;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * The values of what is chosen, as lines to be filled in; each text that is taken is one change. A
@@ -175,7 +177,7 @@ public final class PropertySheet {
 
     private Change edit(boolean inStudy, YamlEdit edit) {
         String file = inStudy ? Desk.STUDY_FILE : Desk.file(desk.candidate().get());
-        return new Change("Change " + file, List.of(new Step.Edit(file, edit)));
+        return new Change("Change " + file, List.of(new DraftStep.Edit(file, edit)));
     }
 
     private Change set(FormRow row, YamlValue value) throws ChangeRefused {

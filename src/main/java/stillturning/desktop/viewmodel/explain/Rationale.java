@@ -1,15 +1,17 @@
 package stillturning.desktop.viewmodel.explain;
 
-import java.util.List;
-import java.util.Optional;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.Step;
+import stillturning.desktop.draft.DraftStep;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.yaml.YamlDocument;
+
+import java.util.List;
+import java.util.Optional;
 
 /** The builder's rationale as it is typed: one text, a blank line between two paragraphs. */
 public final class Rationale {
@@ -67,7 +69,7 @@ public final class Rationale {
         Paragraphs before = agreed;
         // listeners of the change ask at once whether text and file agree
         agreed = now;
-        Step step = new Step.Edit(Desk.STUDY_FILE, now.edit(study.get()));
+        DraftStep step = new DraftStep.Edit(Desk.STUDY_FILE, now.edit(study.get()));
         Optional<String> refusal = desk.attempt(new Change(CHANGE, List.of(step)));
         if (refusal.isPresent()) {
             agreed = before;

@@ -1,11 +1,8 @@
 package stillturning.desktop.viewmodel.offer;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.concurrent.atomic.AtomicBoolean;
-import stillturning.assess.front.Limits;
+import stillturning.assess.front.SearchLimits;
+import stillturning.assess.front.SearchWatch;
 import stillturning.assess.front.Tally;
-import stillturning.assess.front.Watch;
 import stillturning.assess.suggest.Wanted;
 import stillturning.desktop.draft.Draft;
 import stillturning.desktop.viewmodel.BackgroundWork.Progress;
@@ -20,13 +17,17 @@ import stillturning.files.move.Drawn;
 import stillturning.report.suggest.SuggestionWords;
 import stillturning.story.UntoldStory;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
+
 /**
  * Looks for what would mend a trouble.
  *
  * @param most how many moves one after the other, and how many drawings
  * @param stop ends it with what is found by then
  */
-record MendWork(Draft draft, Trouble trouble, Limits most, AtomicBoolean stop)
+record MendWork(Draft draft, Trouble trouble, SearchLimits most, AtomicBoolean stop)
         implements Work<Offered> {
 
     @Override
@@ -35,17 +36,17 @@ record MendWork(Draft draft, Trouble trouble, Limits most, AtomicBoolean stop)
         ReadStudy read = reader.reading().read();
         Suggest suggest = Suggest.of(Drawn.of(reader, read, trouble.candidate()));
         Wanted wanted = trouble.wanted(suggest.before());
-        Limits limits = wanted.isNothing() ? new Limits(0, 1) : most;
+        SearchLimits limits = wanted.isNothing() ? new SearchLimits(0, 1) : most;
         return offered(suggest.mending(wanted, limits, new Told(progress, most.trials(), stop)));
     }
 
     private Offered offered(Suggested found) throws ChangeRefused {
         SuggestionWords words = new SuggestionWords(found.suggestions());
-        List<Offer> offers = new ArrayList<>();
+        List<OfferedDrawing> offers = new ArrayList<>();
         for (int i = 0; i < found.drawings().size(); i++) {
             SuggestedFile file = SuggestedFile.of(found, i);
             offers.add(
-                    new Offer(
+                    new OfferedDrawing(
                             SuggestionWords.moves(file.suggestion()),
                             words.about(file.suggestion()),
                             found.suggestions().before().candidate(),
@@ -60,7 +61,7 @@ record MendWork(Draft draft, Trouble trouble, Limits most, AtomicBoolean stop)
     }
 
     /** Tells how far it is; ends it when nobody waits any more. */
-    private record Told(Progress progress, int most, AtomicBoolean stop) implements Watch {
+    private record Told(Progress progress, int most, AtomicBoolean stop) implements SearchWatch {
 
         @Override
         public void seen(Tally tally, List<List<Double>> front) {

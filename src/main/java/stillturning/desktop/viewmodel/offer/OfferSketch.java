@@ -1,12 +1,5 @@
 package stillturning.desktop.viewmodel.offer;
 
-import java.util.Collection;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import stillturning.model.Candidate;
 import stillturning.model.HalfDrawn;
 import stillturning.model.Join;
@@ -16,6 +9,14 @@ import stillturning.report.drawing.layout.OneLine;
 import stillturning.report.drawing.layout.Sheet;
 import stillturning.report.oneline.CandidateDrawing;
 import stillturning.report.oneline.DrawnCandidate;
+
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * An offer as it is drawn, beside what it was made from.
@@ -39,7 +40,7 @@ public record OfferSketch(Side now, Side then) {
     }
 
     /** Lays both out, as like each other as may be; takes a moment. */
-    static OfferSketch of(Offer offer) {
+    static OfferSketch of(OfferedDrawing offer) {
         Study.Aircraft aircraft = offer.drawn().study().aircraft();
         Candidate before = offer.before();
         Candidate after = offer.drawn().candidate();

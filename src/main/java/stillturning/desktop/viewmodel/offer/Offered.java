@@ -9,7 +9,7 @@ import java.util.List;
  * @param offers the best first
  * @param notes what was looked at to find them, and what was not
  */
-public record Offered(String heading, List<Offer> offers, List<String> notes) {
+public record Offered(String heading, List<OfferedDrawing> offers, List<String> notes) {
     public Offered {
         offers = List.copyOf(offers);
         notes = List.copyOf(notes);

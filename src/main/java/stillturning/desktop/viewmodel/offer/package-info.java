@@ -1,8 +1,9 @@
 /**
  * Drawings that the program offers beside the user's own: what would mend a trouble of the open
  * candidate, and what a search for simpler layouts found. In: the open study, and what is to be
- * mended. Out: {@link stillturning.desktop.viewmodel.offer.Offers}: each in words, and drawn with
- * its differences marked. Knows no scene; the search itself is in {@code dossier.suggest}.
+ * mended. Out: {@link stillturning.desktop.viewmodel.offer.OfferedDrawings}: each in words, and
+ * drawn with its differences marked. Knows no scene; the search itself is in {@code
+ * dossier.suggest}.
  *
  * <p>Decisions:
  *

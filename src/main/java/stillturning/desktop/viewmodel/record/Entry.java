@@ -4,8 +4,9 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+
 import stillturning.dossier.record.AskedFor;
-import stillturning.report.record.Line;
+import stillturning.report.record.FormLine;
 import stillturning.report.record.MeasuredWords;
 
 /** One blank: what it asks for, what somebody wrote, what is wrong with that or came of it. */
@@ -19,7 +20,7 @@ public final class Entry {
     private final ReadOnlyStringWrapper mistake = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper verdict = new ReadOnlyStringWrapper("");
 
-    Entry(Line line, String already) {
+    Entry(FormLine line, String already) {
         this.path = line.path();
         this.says = line.says();
         this.predicted = AskedFor.predicted(line);
@@ -66,7 +67,7 @@ public final class Entry {
         mistake.set(words);
     }
 
-    void compared(Line line) {
+    void compared(FormLine line) {
         boolean measured = line.compared().measured().isPresent();
         verdict.set(measured ? MeasuredWords.verdict(line.compared()) : "");
     }

@@ -1,14 +1,5 @@
 package stillturning.desktop.viewmodel.record;
 
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -19,20 +10,21 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.Step;
+import stillturning.desktop.draft.DraftStep;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.dossier.record.AskedFor;
 import stillturning.dossier.record.AskedGroup;
 import stillturning.dossier.record.Causes;
 import stillturning.dossier.record.Entered;
 import stillturning.dossier.record.Held;
-import stillturning.dossier.record.Offers;
 import stillturning.dossier.record.Recorded;
+import stillturning.dossier.record.ValueOffers;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.files.edit.ChangeRefused;
-import stillturning.files.record.Form.Written;
+import stillturning.files.record.BlankForm.Written;
 import stillturning.files.record.FormReader;
 import stillturning.files.record.MeasuredEntry;
 import stillturning.files.record.MeasuredFile;
@@ -41,11 +33,21 @@ import stillturning.model.Study;
 import stillturning.reliability.groundtest.GroundTests;
 import stillturning.report.page.Block;
 import stillturning.report.record.AsBuilt;
-import stillturning.report.record.Line;
+import stillturning.report.record.FormLine;
 import stillturning.report.record.MeasuredSheet;
 import stillturning.story.UntoldStory;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * What was measured of the candidate that is open: entered, held against what is predicted, added
@@ -217,7 +219,7 @@ public final class Recording {
         advice.set(planned.found.invitation());
     }
 
-    private static Entry entry(Line line, Written written) {
+    private static Entry entry(FormLine line, Written written) {
         return new Entry(line, written.values().getOrDefault(line.path(), ""));
     }
 
@@ -321,7 +323,7 @@ public final class Recording {
     private void take(Entered read, AsBuilt found) {
         working.set(false);
         entered = Optional.of(read);
-        Map<String, Line> lines = new HashMap<>();
+        Map<String, FormLine> lines = new HashMap<>();
         found.lines().forEach(line -> lines.put(line.path(), line));
         entries().forEach(e -> Optional.ofNullable(lines.get(e.path())).ifPresent(e::compared));
         built.set(Optional.of(found));
@@ -370,10 +372,10 @@ public final class Recording {
         }
         AsBuilt now = built.get().get();
         try {
-            List<Step> steps = new ArrayList<>();
-            for (YamlDocument changed : Offers.taken(desk.draft().reader(), now.offers())) {
+            List<DraftStep> steps = new ArrayList<>();
+            for (YamlDocument changed : ValueOffers.taken(desk.draft().reader(), now.offers())) {
                 String file = String.valueOf(changed.file().getFileName());
-                steps.add(new Step.Replace(file, changed.text()));
+                steps.add(new DraftStep.Replace(file, changed.text()));
             }
             Optional<String> refused =
                     desk.attempt(new Change("Take what was measured", List.copyOf(steps)));

@@ -1,5 +1,18 @@
 package stillturning.desktop.viewmodel.record;
 
+import stillturning.dossier.record.AskedFor;
+import stillturning.dossier.record.Entered;
+import stillturning.files.record.Blank;
+import stillturning.files.record.Blank.Notation;
+import stillturning.files.record.BlankForm;
+import stillturning.files.record.BlankForm.Written;
+import stillturning.files.record.FilledForm;
+import stillturning.files.record.FilledForm.Former;
+import stillturning.files.record.MeasuredFile;
+import stillturning.story.UntoldStory;
+import stillturning.yaml.YamlDocument;
+import stillturning.yaml.disk.WholeFile;
+
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -9,18 +22,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.dossier.record.AskedFor;
-import stillturning.dossier.record.Entered;
-import stillturning.files.record.Blank;
-import stillturning.files.record.Blank.Notation;
-import stillturning.files.record.FilledForm;
-import stillturning.files.record.FilledForm.Former;
-import stillturning.files.record.Form;
-import stillturning.files.record.Form.Written;
-import stillturning.files.record.MeasuredFile;
-import stillturning.story.UntoldStory;
-import stillturning.yaml.YamlDocument;
-import stillturning.yaml.disk.WholeFile;
 
 /**
  * What is typed, as a form in a file of its own beside the record, until it is added to it.
@@ -100,7 +101,7 @@ record TypedForm(AskedFor asked, Path file, String made, List<Former> former) {
     }
 
     private String text(Written written) throws UntoldStory {
-        Form form = asked.form();
+        BlankForm form = asked.form();
         List<Blank> blanks = new ArrayList<>(asked.blanks());
         Map<String, String> values = new LinkedHashMap<>(written.values());
         for (Former one : former) {
@@ -109,7 +110,7 @@ record TypedForm(AskedFor asked, Path file, String made, List<Former> former) {
                     new Blank(one.path(), Notation.RESULT, "no longer asked for"));
             values.put(one.path(), one.text());
         }
-        return new Form(form.head(), form.candidate(), made, blanks, form.above())
+        return new BlankForm(form.head(), form.candidate(), made, blanks, form.above())
                 .text(new Written(written.date(), written.by(), values));
     }
 

@@ -1,15 +1,14 @@
 package stillturning.desktop.viewmodel.size;
 
-import java.util.List;
-import java.util.Optional;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.Step;
+import stillturning.desktop.draft.DraftStep;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.dossier.proposal.Proposal;
 import stillturning.dossier.proposal.Resize;
@@ -17,6 +16,9 @@ import stillturning.files.StudyReader;
 import stillturning.quantity.Formats;
 import stillturning.sizing.result.Rule;
 import stillturning.sizing.result.SizingReport;
+
+import java.util.List;
+import java.util.Optional;
 
 /** Sizes that would be better, for the open candidate. To be used on the screen's thread. */
 public final class Proposing {
@@ -118,7 +120,8 @@ public final class Proposing {
             return Optional.of(file + " has changed since; propose again.");
         }
         String name = "Take the proposed sizes of " + now.now().candidate().title();
-        return desk.attempt(new Change(name, List.of(new Step.Replace(file, now.after().text()))));
+        return desk.attempt(
+                new Change(name, List.of(new DraftStep.Replace(file, now.after().text()))));
     }
 
     private void take(Proposal found) {

@@ -1,11 +1,12 @@
 package stillturning.report.drawing.diagram;
 
+import stillturning.report.drawing.MarkState;
+import stillturning.report.drawing.Picture;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import stillturning.report.drawing.MarkState;
-import stillturning.report.drawing.Picture;
 
 /**
  * A one-line diagram before it has a shape.
@@ -14,25 +15,26 @@ import stillturning.report.drawing.Picture;
  *     digits and hyphens, a letter first
  * @param title may be empty
  */
-public record Diagram(String id, String title, List<Symbol> symbols, List<Line> lines) {
+public record Diagram(
+        String id, String title, List<DiagramSymbol> symbols, List<DiagramLine> lines) {
     public Diagram {
         symbols = List.copyOf(symbols);
         lines = List.copyOf(lines);
         Picture.checkId(id);
-        Map<String, Symbol> byId = new HashMap<>();
-        for (Symbol symbol : symbols) {
+        Map<String, DiagramSymbol> byId = new HashMap<>();
+        for (DiagramSymbol symbol : symbols) {
             if (byId.put(symbol.id(), symbol) != null) {
                 throw new IllegalArgumentException("two symbols have the id " + symbol.id());
             }
         }
-        for (Line line : lines) {
+        for (DiagramLine line : lines) {
             check(byId, line.fromSymbol(), line.fromPort());
             check(byId, line.toSymbol(), line.toPort());
         }
     }
 
-    private static void check(Map<String, Symbol> byId, String symbol, String port) {
-        Symbol found = byId.get(symbol);
+    private static void check(Map<String, DiagramSymbol> byId, String symbol, String port) {
+        DiagramSymbol found = byId.get(symbol);
         if (found == null) {
             throw new IllegalArgumentException(
                     "a line ends at " + symbol + ", which is no symbol of the diagram");
@@ -54,12 +56,12 @@ public record Diagram(String id, String title, List<Symbol> symbols, List<Line> 
             Map<String, MarkState> ofSymbols,
             Map<Integer, MarkState> ofLines,
             Map<String, Glyph> glyphs) {
-        List<Symbol> otherSymbols =
+        List<DiagramSymbol> otherSymbols =
                 symbols.stream()
                         .map(s -> s.looking(ofSymbols.getOrDefault(s.id(), s.look())))
                         .map(s -> s.drawnAs(glyphs.getOrDefault(s.id(), s.glyph())))
                         .toList();
-        List<Line> otherLines = new ArrayList<>();
+        List<DiagramLine> otherLines = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             otherLines.add(lines.get(i).looking(ofLines.getOrDefault(i, lines.get(i).look())));
         }
@@ -73,12 +75,12 @@ public record Diagram(String id, String title, List<Symbol> symbols, List<Line> 
                         && symbols.size() == other.symbols.size()
                         && lines.size() == other.lines.size();
         for (int i = 0; same && i < symbols.size(); i++) {
-            Symbol here = symbols.get(i);
-            Symbol there = other.symbols.get(i);
+            DiagramSymbol here = symbols.get(i);
+            DiagramSymbol there = other.symbols.get(i);
             same =
                     here.glyph().takesTheRoomOf(there.glyph())
                             && here.equals(
-                                    new Symbol(
+                                    new DiagramSymbol(
                                             there.id(),
                                             here.glyph(),
                                             there.label(),

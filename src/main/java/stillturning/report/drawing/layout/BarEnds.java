@@ -1,10 +1,11 @@
 package stillturning.report.drawing.layout;
 
-import java.util.ArrayList;
-import java.util.List;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Point;
-import stillturning.report.drawing.diagram.Line;
+import stillturning.report.drawing.diagram.DiagramLine;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /** Slides the ends of lines along bars a little, where that takes a kink out of a line. */
 final class BarEnds {
@@ -40,7 +41,7 @@ final class BarEnds {
                         && p.get(2).y() == p.get(3).y()
                         && Math.abs(p.get(3).y() - p.get(0).y()) <= FARTHEST;
         if (kinked && routes.get(index).joints().isEmpty()) {
-            Line line = routes.get(index).line();
+            DiagramLine line = routes.get(index).line();
             boolean done = slideEnd(index, line.fromSymbol(), p.get(0), p.get(3));
             if (!done) {
                 slideEnd(index, line.toSymbol(), p.get(3), p.get(0));

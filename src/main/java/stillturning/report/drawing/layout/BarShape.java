@@ -1,13 +1,14 @@
 package stillturning.report.drawing.layout;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
 import stillturning.report.drawing.Mark;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.TextFitting;
+import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Symbol;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 
 /** Room for a bar with its name above; the layout stretches it over its lines. */
 final class BarShape {
@@ -21,7 +22,7 @@ final class BarShape {
 
     private BarShape() {}
 
-    static SymbolShape of(Symbol symbol) {
+    static SymbolShape of(DiagramSymbol symbol) {
         List<String> lines = new ArrayList<>();
         lines.addAll(TextFitting.wrapped(symbol.label(), SymbolShape.TEXT, true, WIDEST_TEXT, 2));
         int bold = lines.size();
@@ -52,7 +53,7 @@ final class BarShape {
                 new Point(badgeX, 6));
     }
 
-    static double bottom(Symbol symbol) {
+    static double bottom(DiagramSymbol symbol) {
         return symbol.glyph().form == Glyph.Form.GROUND ? GROUND_SIGN : 0;
     }
 }

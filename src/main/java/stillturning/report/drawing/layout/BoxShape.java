@@ -1,15 +1,16 @@
 package stillturning.report.drawing.layout;
 
+import stillturning.report.drawing.Mark;
+import stillturning.report.drawing.Point;
+import stillturning.report.drawing.TextFitting;
+import stillturning.report.drawing.diagram.DiagramSymbol;
+import stillturning.report.drawing.diagram.Port;
+import stillturning.report.drawing.diagram.Side;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import stillturning.report.drawing.Mark;
-import stillturning.report.drawing.Point;
-import stillturning.report.drawing.TextFitting;
-import stillturning.report.drawing.diagram.Port;
-import stillturning.report.drawing.diagram.Side;
-import stillturning.report.drawing.diagram.Symbol;
 
 /** Room for a box with its text inside; its ports lie in the rows of the diagram. */
 final class BoxShape {
@@ -18,19 +19,19 @@ final class BoxShape {
     private static final double WIDEST_LOAD = 190;
     private static final double WIDEST_CONTROLLER = 150;
 
-    private final Symbol symbol;
+    private final DiagramSymbol symbol;
     private final List<SymbolShape.Caption> captions = new ArrayList<>();
     private final double westLabels;
     private final double eastLabels;
 
-    private BoxShape(Symbol symbol) {
+    private BoxShape(DiagramSymbol symbol) {
         this.symbol = symbol;
         westLabels = labels(Side.WEST);
         eastLabels = labels(Side.EAST);
     }
 
     /** Width that a load would like to have; the loads of a diagram all take the largest. */
-    static double likedWidth(Symbol symbol) {
+    static double likedWidth(DiagramSymbol symbol) {
         BoxShape shape = new BoxShape(symbol);
         double texts =
                 SymbolShape.widthOf(symbol.label(), true)
@@ -42,11 +43,11 @@ final class BoxShape {
         return Math.max(NARROWEST, Math.min(WIDEST_LOAD, liked));
     }
 
-    static SymbolShape load(Symbol symbol, double width) {
+    static SymbolShape load(DiagramSymbol symbol, double width) {
         return new BoxShape(symbol).load(width);
     }
 
-    static SymbolShape controller(Symbol symbol) {
+    static SymbolShape controller(DiagramSymbol symbol) {
         return new BoxShape(symbol).controller();
     }
 

@@ -1,9 +1,5 @@
 package stillturning.report.drawing.layout;
 
-import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Set;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Colours;
 import stillturning.report.drawing.Mark;
@@ -15,11 +11,16 @@ import stillturning.report.drawing.Stroke;
 import stillturning.report.drawing.TextFitting;
 import stillturning.report.drawing.TextWidths;
 import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Line;
 import stillturning.report.drawing.diagram.Port;
 import stillturning.report.drawing.diagram.Side;
-import stillturning.report.drawing.diagram.Symbol;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
 
 /** Draws a diagram that has its places. */
 final class DiagramPainter {
@@ -113,7 +114,7 @@ final class DiagramPainter {
         marks.add(new Mark.Part("line " + route.number(), title(route.line()), drawn));
     }
 
-    private static String title(Line line) {
+    private static String title(DiagramLine line) {
         return TextFitting.joined(
                 " · ",
                 line.fromSymbol() + " → " + line.toSymbol(),
@@ -121,7 +122,7 @@ final class DiagramPainter {
                 line.look().words());
     }
 
-    private static String title(Symbol symbol) {
+    private static String title(DiagramSymbol symbol) {
         String name = symbol.label().isBlank() ? symbol.id() : symbol.label();
         return TextFitting.joined(" · ", name, symbol.detail(), symbol.look().words());
     }
@@ -137,7 +138,7 @@ final class DiagramPainter {
     }
 
     private void paintSymbol(PlacedDiagram.PlacedSymbol symbol) {
-        Symbol drawn = symbol.sized().symbol();
+        DiagramSymbol drawn = symbol.sized().symbol();
         SymbolShape shape = symbol.sized().shape();
         Point corner = symbol.corner();
         String colour = drawn.look().colour();
@@ -163,7 +164,7 @@ final class DiagramPainter {
     }
 
     private void paintLooseEnds(List<Mark> inside, PlacedDiagram.PlacedSymbol symbol) {
-        Symbol drawn = symbol.sized().symbol();
+        DiagramSymbol drawn = symbol.sized().symbol();
         for (Port port : drawn.ports()) {
             Point end = symbol.sized().shape().ports().get(port.name());
             if (port.loose() && end != null) {
@@ -218,7 +219,7 @@ final class DiagramPainter {
     }
 
     private void paintBar(List<Mark> inside, PlacedDiagram.PlacedSymbol symbol) {
-        Symbol drawn = symbol.sized().symbol();
+        DiagramSymbol drawn = symbol.sized().symbol();
         double axisX = symbol.box().x() + symbol.sized().shape().axis().x();
         double from = Geometry.topOfBar(symbol);
         double to = Geometry.bottomOfBar(symbol);
@@ -238,7 +239,7 @@ final class DiagramPainter {
     private void paintStub(PlacedDiagram.PlacedSymbol symbol, GroundStub stub) {
         Point corner = symbol.corner();
         Point port = symbol.sized().portOnShape(stub).movedBy(corner.x(), corner.y());
-        Line line = diagram.lines().get(stub.line());
+        DiagramLine line = diagram.lines().get(stub.line());
         String colour = stub.ground().look().colour();
         Side side = stub.ownerPort().side();
         Mark wire =

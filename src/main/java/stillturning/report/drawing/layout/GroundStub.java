@@ -2,9 +2,9 @@ package stillturning.report.drawing.layout;
 
 import stillturning.report.drawing.Mark;
 import stillturning.report.drawing.Point;
+import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Port;
 import stillturning.report.drawing.diagram.Side;
-import stillturning.report.drawing.diagram.Symbol;
 
 /**
  * A ground that hangs on another symbol's port by a short stub.
@@ -13,11 +13,11 @@ import stillturning.report.drawing.diagram.Symbol;
  * @param line number of the line between the two
  * @param ownerPort the port that it hangs on
  */
-record GroundStub(Symbol ground, int line, Port ownerPort, String words) {
+record GroundStub(DiagramSymbol ground, int line, Port ownerPort, String words) {
     private static final double LENGTH = 15;
     private static final double HALF_BREADTH = 8;
 
-    GroundStub showing(Symbol other) {
+    GroundStub showing(DiagramSymbol other) {
         return new GroundStub(other, line, ownerPort, words);
     }
 

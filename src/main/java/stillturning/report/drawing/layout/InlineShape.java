@@ -1,16 +1,17 @@
 package stillturning.report.drawing.layout;
 
+import stillturning.report.drawing.Mark;
+import stillturning.report.drawing.Point;
+import stillturning.report.drawing.TextFitting;
+import stillturning.report.drawing.diagram.DiagramSymbol;
+import stillturning.report.drawing.diagram.Glyph;
+import stillturning.report.drawing.diagram.Port;
+import stillturning.report.drawing.diagram.Side;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import stillturning.report.drawing.Mark;
-import stillturning.report.drawing.Point;
-import stillturning.report.drawing.TextFitting;
-import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Port;
-import stillturning.report.drawing.diagram.Side;
-import stillturning.report.drawing.diagram.Symbol;
 
 /**
  * Room for a glyph that lies in a line: texts above and below it, or beside it at the end of a row.
@@ -25,13 +26,13 @@ final class InlineShape {
     private final List<Port> ports;
     private final List<SymbolShape.Caption> captions = new ArrayList<>();
 
-    private InlineShape(Symbol symbol, List<Port> ports) {
+    private InlineShape(DiagramSymbol symbol, List<Port> ports) {
         glyph = symbol.glyph();
         this.ports = ports;
     }
 
     /** The room for a symbol whose lines end at the given ports. */
-    static SymbolShape of(Symbol symbol, List<Port> ports) {
+    static SymbolShape of(DiagramSymbol symbol, List<Port> ports) {
         InlineShape shape = new InlineShape(symbol, ports);
         boolean endOfRow = shape.on(Side.EAST).isEmpty() && !shape.on(Side.WEST).isEmpty();
         return endOfRow ? shape.beside(symbol) : shape.stacked(symbol);
@@ -41,7 +42,7 @@ final class InlineShape {
         return ports.stream().filter(port -> port.side() == side).toList();
     }
 
-    private static List<String> lines(Symbol symbol) {
+    private static List<String> lines(DiagramSymbol symbol) {
         String one = TextFitting.joined(" ", symbol.label(), symbol.detail());
         if (SymbolShape.widthOf(one, false) <= SHORT_TEXT) {
             return one.isEmpty() ? List.of() : List.of(one);
@@ -53,7 +54,7 @@ final class InlineShape {
         return lines;
     }
 
-    private SymbolShape beside(Symbol symbol) {
+    private SymbolShape beside(DiagramSymbol symbol) {
         List<String> names =
                 TextFitting.wrapped(symbol.label(), SymbolShape.TEXT, true, LONG_TEXT, 2);
         List<String> details =
@@ -82,7 +83,7 @@ final class InlineShape {
                 <= LONG_TEXT;
     }
 
-    private SymbolShape stacked(Symbol symbol) {
+    private SymbolShape stacked(DiagramSymbol symbol) {
         List<String> lines = lines(symbol);
         boolean split = lines.size() > 1 && !symbol.detail().isBlank() && on(Side.SOUTH).isEmpty();
         int above = split ? lines.size() - 1 : lines.size();

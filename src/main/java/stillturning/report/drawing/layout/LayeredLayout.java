@@ -1,11 +1,5 @@
 package stillturning.report.drawing.layout;
 
-import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import org.eclipse.elk.alg.layered.options.CenterEdgeLabelPlacementStrategy;
 import org.eclipse.elk.alg.layered.options.EdgeLabelSideSelection;
 import org.eclipse.elk.alg.layered.options.LayerConstraint;
@@ -37,15 +31,23 @@ import org.eclipse.elk.graph.ElkLabel;
 import org.eclipse.elk.graph.ElkNode;
 import org.eclipse.elk.graph.ElkPort;
 import org.eclipse.elk.graph.util.ElkGraphUtil;
+
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Mark;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.TextFitting;
 import stillturning.report.drawing.diagram.Diagram;
-import stillturning.report.drawing.diagram.Line;
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Port;
 import stillturning.report.drawing.diagram.Side;
-import stillturning.report.drawing.diagram.Symbol;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 
 /** Lays a diagram out in layers from sources to loads, lines at right angles. */
 final class LayeredLayout {
@@ -141,7 +143,7 @@ final class LayeredLayout {
     }
 
     private void addNode(SizedSymbol room) {
-        Symbol symbol = room.symbol();
+        DiagramSymbol symbol = room.symbol();
         ElkNode parent = symbol.group().map(this::groupNode).orElse(graph);
         ElkNode node = ElkGraphUtil.createNode(parent);
         node.setDimensions(room.width(), room.height());
@@ -205,7 +207,7 @@ final class LayeredLayout {
     }
 
     private void addEdge(int number) {
-        Line line = inventory.line(number);
+        DiagramLine line = inventory.line(number);
         ElkPort from = portOf(line.fromSymbol(), line.fromPort(), number);
         ElkPort to = portOf(line.toSymbol(), line.toPort(), number);
         ElkEdge edge = ElkGraphUtil.createSimpleEdge(from, to);

@@ -1,5 +1,12 @@
 package stillturning.report.drawing.layout;
 
+import stillturning.report.drawing.TextFitting;
+import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.DiagramSymbol;
+import stillturning.report.drawing.diagram.Glyph;
+import stillturning.report.drawing.diagram.Port;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -7,17 +14,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import stillturning.report.drawing.TextFitting;
-import stillturning.report.drawing.diagram.Diagram;
-import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Line;
-import stillturning.report.drawing.diagram.Port;
-import stillturning.report.drawing.diagram.Symbol;
 
 /** What has to be laid out: sized symbols, and the lines between them that are not mere stubs. */
 final class LayoutInput {
     private final Diagram diagram;
-    private final Map<String, Symbol> symbols = new LinkedHashMap<>();
+    private final Map<String, DiagramSymbol> symbols = new LinkedHashMap<>();
     private final Map<String, List<Integer>> linesOf = new HashMap<>();
     private final Map<String, List<GroundStub>> stubsOf = new HashMap<>();
     private final Set<String> hanging = new HashSet<>();
@@ -27,7 +28,7 @@ final class LayoutInput {
         this.diagram = diagram;
         diagram.symbols().forEach(symbol -> symbols.put(symbol.id(), symbol));
         for (int i = 0; i < diagram.lines().size(); i++) {
-            Line line = diagram.lines().get(i);
+            DiagramLine line = diagram.lines().get(i);
             linesOf.computeIfAbsent(line.fromSymbol(), id -> new ArrayList<>()).add(i);
             linesOf.computeIfAbsent(line.toSymbol(), id -> new ArrayList<>()).add(i);
         }
@@ -40,15 +41,15 @@ final class LayoutInput {
     }
 
     /** A ground with a single line becomes a stub on its owner. */
-    private void hang(Symbol ground) {
+    private void hang(DiagramSymbol ground) {
         List<Integer> lines = linesOf.getOrDefault(ground.id(), List.of());
         if (ground.glyph().form != Glyph.Form.GROUND || lines.size() != 1) {
             return;
         }
         int number = lines.get(0);
-        Line line = diagram.lines().get(number);
+        DiagramLine line = diagram.lines().get(number);
         boolean endsHere = line.toSymbol().equals(ground.id());
-        Symbol owner = symbol(endsHere ? line.fromSymbol() : line.toSymbol());
+        DiagramSymbol owner = symbol(endsHere ? line.fromSymbol() : line.toSymbol());
         Port port = port(owner, endsHere ? line.fromPort() : line.toPort());
         if (owner.glyph().form == Glyph.Form.INLINE || owner.glyph().form == Glyph.Form.BOX) {
             String words =
@@ -82,7 +83,7 @@ final class LayoutInput {
                 .toList();
     }
 
-    private SymbolShape shape(Symbol symbol, double loadWidth) {
+    private SymbolShape shape(DiagramSymbol symbol, double loadWidth) {
         return switch (symbol.glyph().form) {
             case INLINE -> InlineShape.of(symbol, usedPorts(symbol));
             case BOX ->
@@ -93,10 +94,10 @@ final class LayoutInput {
         };
     }
 
-    private List<Port> usedPorts(Symbol symbol) {
+    private List<Port> usedPorts(DiagramSymbol symbol) {
         Set<String> used = new HashSet<>();
         for (int number : linesOf.getOrDefault(symbol.id(), List.of())) {
-            Line line = diagram.lines().get(number);
+            DiagramLine line = diagram.lines().get(number);
             if (line.fromSymbol().equals(symbol.id())) {
                 used.add(line.fromPort());
             }
@@ -121,31 +122,31 @@ final class LayoutInput {
     }
 
     /** Whether a line leaves the symbol for another, stubs aside. */
-    boolean feedsSomething(Symbol symbol) {
+    boolean feedsSomething(DiagramSymbol symbol) {
         return linesOf.getOrDefault(symbol.id(), List.of()).stream()
                 .filter(number -> !stubLines.contains(number))
                 .anyMatch(number -> diagram.lines().get(number).fromSymbol().equals(symbol.id()));
     }
 
-    boolean fedBySomething(Symbol symbol) {
+    boolean fedBySomething(DiagramSymbol symbol) {
         return linesOf.getOrDefault(symbol.id(), List.of()).stream()
                 .filter(number -> !stubLines.contains(number))
                 .anyMatch(number -> diagram.lines().get(number).toSymbol().equals(symbol.id()));
     }
 
-    Line line(int number) {
+    DiagramLine line(int number) {
         return diagram.lines().get(number);
     }
 
-    Symbol symbol(String id) {
-        Symbol symbol = symbols.get(id);
+    DiagramSymbol symbol(String id) {
+        DiagramSymbol symbol = symbols.get(id);
         if (symbol == null) {
             throw new IllegalStateException(id + " is no symbol of the diagram");
         }
         return symbol;
     }
 
-    static Port port(Symbol symbol, String name) {
+    static Port port(DiagramSymbol symbol, String name) {
         return symbol.ports().stream()
                 .filter(port -> port.name().equals(name))
                 .findFirst()

@@ -1,14 +1,15 @@
 package stillturning.report.drawing.layout;
 
-import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.diagram.Diagram;
-import stillturning.report.drawing.diagram.Line;
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Side;
-import stillturning.report.drawing.diagram.Symbol;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** A diagram with a place for everything, still without strokes. */
 record PlacedDiagram(
@@ -26,8 +27,8 @@ record PlacedDiagram(
 
     /** The same places for symbols and lines in another state. */
     PlacedDiagram showing(Diagram shown) {
-        Map<String, Symbol> byId =
-                shown.symbols().stream().collect(Collectors.toMap(Symbol::id, s -> s));
+        Map<String, DiagramSymbol> byId =
+                shown.symbols().stream().collect(Collectors.toMap(DiagramSymbol::id, s -> s));
         return new PlacedDiagram(
                 symbols.stream().map(symbol -> symbol.showing(byId)).toList(),
                 routes.stream().map(r -> r.showing(shown.lines().get(r.number()))).toList(),
@@ -47,17 +48,17 @@ record PlacedDiagram(
             return new Point(box.x() + sized.left(), box.y() + sized.top());
         }
 
-        private PlacedSymbol showing(Map<String, Symbol> byId) {
+        private PlacedSymbol showing(Map<String, DiagramSymbol> byId) {
             List<GroundStub> stubs =
                     sized.stubs().stream()
                             .map(stub -> stub.showing(of(byId, stub.ground().id())))
                             .toList();
-            Symbol symbol = of(byId, sized.symbol().id());
+            DiagramSymbol symbol = of(byId, sized.symbol().id());
             return new PlacedSymbol(new SizedSymbol(symbol, sized.shape(), stubs), box, ends);
         }
 
-        private static Symbol of(Map<String, Symbol> byId, String id) {
-            Symbol symbol = byId.get(id);
+        private static DiagramSymbol of(Map<String, DiagramSymbol> byId, String id) {
+            DiagramSymbol symbol = byId.get(id);
             if (symbol == null) {
                 throw new IllegalArgumentException("the diagram shown has no symbol " + id);
             }
@@ -75,11 +76,11 @@ record PlacedDiagram(
      */
     record Route(
             int number,
-            Line line,
+            DiagramLine line,
             List<Point> points,
             List<Point> joints,
             List<SymbolShape.Caption> labels) {
-        private Route showing(Line other) {
+        private Route showing(DiagramLine other) {
             return new Route(number, other, points, joints, labels);
         }
     }

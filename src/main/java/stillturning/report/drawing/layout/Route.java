@@ -1,9 +1,10 @@
 package stillturning.report.drawing.layout;
 
-import java.util.List;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Polyline;
-import stillturning.report.drawing.diagram.Line;
+import stillturning.report.drawing.diagram.DiagramLine;
+
+import java.util.List;
 
 /**
  * Where a line runs on the picture.
@@ -11,7 +12,7 @@ import stillturning.report.drawing.diagram.Line;
  * @param number of the line in the diagram, counted from 0
  * @param points corners from the first end to the other
  */
-public record Route(int number, Line line, List<Point> points) {
+public record Route(int number, DiagramLine line, List<Point> points) {
     public Route {
         points = List.copyOf(points);
     }

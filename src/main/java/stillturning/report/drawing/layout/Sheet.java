@@ -1,15 +1,16 @@
 package stillturning.report.drawing.layout;
 
+import stillturning.report.drawing.Picture;
+import stillturning.report.drawing.Point;
+import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.DiagramLine;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import stillturning.report.drawing.Picture;
-import stillturning.report.drawing.Point;
-import stillturning.report.drawing.diagram.Diagram;
-import stillturning.report.drawing.diagram.Line;
 
 /** A diagram that has been laid out: its picture in any state, and where everything lies on it. */
 public final class Sheet {
@@ -39,7 +40,7 @@ public final class Sheet {
 
     /** The course of a line to a ground, which may also be drawn from the ground. */
     private Route hanging(GroundStub stub, List<Point> fromOwner) {
-        Line line = diagram.lines().get(stub.line());
+        DiagramLine line = diagram.lines().get(stub.line());
         List<Point> points = new ArrayList<>(fromOwner);
         if (line.fromSymbol().equals(stub.ground().id())) {
             Collections.reverse(points);

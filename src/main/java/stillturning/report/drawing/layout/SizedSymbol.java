@@ -1,13 +1,14 @@
 package stillturning.report.drawing.layout;
 
-import java.util.List;
 import stillturning.report.drawing.Point;
+import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Glyph;
 import stillturning.report.drawing.diagram.Side;
-import stillturning.report.drawing.diagram.Symbol;
+
+import java.util.List;
 
 /** A symbol with the room it takes, its ground stubs included. */
-record SizedSymbol(Symbol symbol, SymbolShape shape, List<GroundStub> stubs) {
+record SizedSymbol(DiagramSymbol symbol, SymbolShape shape, List<GroundStub> stubs) {
 
     /** Distance from the left edge of the whole to that of the shape. */
     double left() {

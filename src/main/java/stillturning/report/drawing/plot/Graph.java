@@ -17,22 +17,22 @@ public record Graph(String quantity, List<Series> series, List<Threshold> thresh
     /** What an upright axis shows. */
     public sealed interface Range {
         /** The upright axis for the values of a graph. */
-        ValueScale scale(Graph graph);
+        ValueAxis scale(Graph graph);
     }
 
     /** Just the values that there are. */
     public record AsFound() implements Range {
         @Override
-        public ValueScale scale(Graph graph) {
-            return ValueScale.around(graph);
+        public ValueAxis scale(Graph graph) {
+            return ValueAxis.around(graph);
         }
     }
 
     /** From one value to another, whatever there is. */
     public record Fixed(double low, double high) implements Range {
         @Override
-        public ValueScale scale(Graph graph) {
-            return ValueScale.between(low, high);
+        public ValueAxis scale(Graph graph) {
+            return ValueAxis.between(low, high);
         }
 
         public Fixed {

@@ -1,7 +1,5 @@
 package stillturning.report.drawing.plot;
 
-import java.util.ArrayList;
-import java.util.List;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Colours;
 import stillturning.report.drawing.Mark;
@@ -9,6 +7,9 @@ import stillturning.report.drawing.Outline;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Polyline;
 import stillturning.report.drawing.Stroke;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /** One panel: frame, axes, thresholds and series within one window of time. */
 final class PanelPainter {
@@ -22,7 +23,7 @@ final class PanelPainter {
     private final Graph graph;
     private final int firstSeries;
     private final TimeWindow window;
-    private final ValueScale scale;
+    private final ValueAxis scale;
     private final Box box;
     private final List<Mark> marks = new ArrayList<>();
 
@@ -33,7 +34,7 @@ final class PanelPainter {
         this.graph = graph;
         this.firstSeries = firstSeries;
         this.window = window;
-        this.scale = ValueScale.of(graph);
+        this.scale = ValueAxis.of(graph);
         this.box = box;
     }
 

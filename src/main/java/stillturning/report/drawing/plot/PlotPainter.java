@@ -1,13 +1,5 @@
 package stillturning.report.drawing.plot;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Colours;
 import stillturning.report.drawing.Mark;
@@ -17,6 +9,15 @@ import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Stroke;
 import stillturning.report.drawing.TextFitting;
 import stillturning.report.drawing.TextWidths;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Lays out a plot: title, legend, numbers of the events, graphs one above the other and each in
@@ -191,7 +192,7 @@ final class PlotPainter {
 
     /** Labels right of the last panel, moved apart where lines lie close together. */
     private void paintThresholdLabels(Graph graph, double top, double bottom) {
-        ValueScale scale = ValueScale.of(graph);
+        ValueAxis scale = ValueAxis.of(graph);
         List<Threshold> sorted =
                 graph.thresholds().stream()
                         .sorted((a, b) -> Double.compare(b.value(), a.value()))

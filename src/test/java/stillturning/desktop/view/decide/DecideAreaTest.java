@@ -4,12 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Set;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -19,10 +13,12 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TabPane;
 import javafx.scene.input.KeyCode;
+
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import stillturning.desktop.view.OnStage;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
@@ -30,14 +26,21 @@ import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.OpenDesk;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.decide.RankRow;
-import stillturning.desktop.viewmodel.offer.Offers;
+import stillturning.desktop.viewmodel.offer.OfferedDrawings;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
 
 class DecideAreaTest {
 
     @TempDir private Path folder;
     private final List<Destination> visited = new ArrayList<>();
     private Deciding deciding;
-    private Offers offers;
+    private OfferedDrawings offers;
     private OnStage stage;
 
     @BeforeEach
@@ -54,7 +57,7 @@ class DecideAreaTest {
                             opened.guide(visited::add);
                             return opened;
                         });
-        offers = OnStage.on(() -> new Offers(desk));
+        offers = OnStage.on(() -> new OfferedDrawings(desk));
         deciding = OnStage.on(() -> new Deciding(desk, offers));
         stage = OnStage.show(OnStage.on(() -> new DecideArea(deciding)));
         OnStage.until(() -> !deciding.ranks().isEmpty());

@@ -1,16 +1,12 @@
 package stillturning.desktop.view.window;
 
-import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.SortedMap;
+import static java.util.Objects.requireNonNull;
+
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
@@ -18,17 +14,25 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+
 import org.fxmisc.richtext.CodeArea;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.files.Samples;
 import stillturning.files.finding.FileFinding;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
 
 class DrawSceneTest {
 
@@ -323,7 +327,7 @@ class DrawSceneTest {
                             new stillturning.desktop.draft.Change(
                                     "Begin anew",
                                     List.of(
-                                            new stillturning.desktop.draft.Step.Replace(
+                                            new stillturning.desktop.draft.DraftStep.Replace(
                                                     "one-bus.yaml", half))));
                     return true;
                 });

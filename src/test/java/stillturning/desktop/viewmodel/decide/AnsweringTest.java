@@ -4,24 +4,26 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import stillturning.assess.Assessment;
 import stillturning.assess.exchange.EqualBatteries;
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.Step;
+import stillturning.desktop.draft.DraftStep;
 import stillturning.desktop.viewmodel.OpenDesk;
-import stillturning.desktop.viewmodel.offer.Offers;
+import stillturning.desktop.viewmodel.offer.OfferedDrawings;
 import stillturning.dossier.MarkedValues;
 import stillturning.dossier.SizedCandidates;
 import stillturning.report.answer.AnswerBlocks;
 import stillturning.report.answer.FirstAnswer;
 import stillturning.report.answer.FirstQuestion;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 
 class AnsweringTest {
 
@@ -34,7 +36,7 @@ class AnsweringTest {
     @BeforeEach
     void assess() throws IOException {
         open = OpenDesk.over("first-steps", folder);
-        answering = new Deciding(open.desk(), new Offers(open.desk())).answering();
+        answering = new Deciding(open.desk(), new OfferedDrawings(open.desk())).answering();
     }
 
     private void change(String file, String from, String to) {
@@ -47,7 +49,9 @@ class AnsweringTest {
                         .attempt(
                                 new Change(
                                         "Change",
-                                        List.of(new Step.Replace(file, text.replace(from, to))))));
+                                        List.of(
+                                                new DraftStep.Replace(
+                                                        file, text.replace(from, to))))));
         open.until(() -> !open.desk().read().get().fingerprint().equals(before));
     }
 

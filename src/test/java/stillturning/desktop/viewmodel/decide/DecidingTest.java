@@ -4,13 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
@@ -21,11 +18,16 @@ import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.OpenDesk;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
-import stillturning.desktop.viewmodel.offer.Offers;
+import stillturning.desktop.viewmodel.offer.OfferedDrawings;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;
 import stillturning.model.goal.ComplexityCount;
 import stillturning.report.terminal.OtherFindings;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 
 class DecidingTest {
 
@@ -36,7 +38,7 @@ class DecidingTest {
     @BeforeEach
     void assess() throws IOException {
         open = OpenDesk.over("first-steps", folder);
-        deciding = new Deciding(open.desk(), new Offers(open.desk()));
+        deciding = new Deciding(open.desk(), new OfferedDrawings(open.desk()));
     }
 
     private WeightSlider slider(CriterionName criterion) {

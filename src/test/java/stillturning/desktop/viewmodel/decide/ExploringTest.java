@@ -4,34 +4,36 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import stillturning.assess.front.Limits;
+
+import stillturning.assess.front.SearchLimits;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.OpenDesk;
-import stillturning.desktop.viewmodel.offer.Offer;
-import stillturning.desktop.viewmodel.offer.Offers;
+import stillturning.desktop.viewmodel.offer.OfferedDrawing;
+import stillturning.desktop.viewmodel.offer.OfferedDrawings;
 import stillturning.model.CriterionName;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 
 class ExploringTest {
 
     @TempDir private Path folder = Path.of("");
     private OpenDesk open;
-    private Offers offers;
+    private OfferedDrawings offers;
     private Exploring exploring;
 
     @BeforeEach
     void open() throws IOException {
         open = OpenDesk.over("first-steps", folder);
-        offers = new Offers(open.desk());
-        exploring = new Exploring(open.desk(), offers, new Limits(2, 24));
+        offers = new OfferedDrawings(open.desk());
+        exploring = new Exploring(open.desk(), offers, new SearchLimits(2, 24));
     }
 
     @Test
@@ -56,7 +58,7 @@ class ExploringTest {
 
         exploring.open(found.get(0));
         assertEquals(AreaName.DRAW, open.visited().get(0).area());
-        assertEquals(Optional.of(found.get(0)), offers.chosen().get().map(Offer::name));
+        assertEquals(Optional.of(found.get(0)), offers.chosen().get().map(OfferedDrawing::name));
         assertEquals(found.size(), offers.offered().get().orElseThrow().offers().size());
         assertEquals(Optional.empty(), offers.save());
         assertEquals(found.get(0), open.desk().candidate().get());

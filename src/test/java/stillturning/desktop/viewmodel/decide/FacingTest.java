@@ -4,17 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.Step;
+import stillturning.desktop.draft.DraftStep;
 import stillturning.desktop.viewmodel.OpenDesk;
-import stillturning.desktop.viewmodel.offer.Offers;
+import stillturning.desktop.viewmodel.offer.OfferedDrawings;
 import stillturning.dossier.PairWork;
 import stillturning.model.Study;
 import stillturning.report.page.Block;
@@ -22,6 +19,11 @@ import stillturning.report.pair.PairBlocks;
 import stillturning.report.table.TerminalColour;
 import stillturning.report.terminal.BlockText;
 import stillturning.story.UntoldStory;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 
 class FacingTest {
 
@@ -33,7 +35,7 @@ class FacingTest {
     @BeforeEach
     void assess() throws IOException {
         open = OpenDesk.over("first-steps", folder);
-        Deciding deciding = new Deciding(open.desk(), new Offers(open.desk()));
+        Deciding deciding = new Deciding(open.desk(), new OfferedDrawings(open.desk()));
         pair = deciding.sideBySide();
         facing = deciding.facing();
         open.untilAssessed();
@@ -100,7 +102,7 @@ class FacingTest {
                                 new Change(
                                         "Change",
                                         List.of(
-                                                new Step.Replace(
+                                                new DraftStep.Replace(
                                                         file,
                                                         text.replace(
                                                                 "candidate: ",

@@ -3,13 +3,15 @@ package stillturning.desktop.viewmodel.decide;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import stillturning.desktop.viewmodel.OpenDesk;
-import stillturning.desktop.viewmodel.offer.Offers;
+import stillturning.desktop.viewmodel.offer.OfferedDrawings;
+
+import java.io.IOException;
+import java.nio.file.Path;
 
 class LongAnswersTest {
 
@@ -21,7 +23,7 @@ class LongAnswersTest {
     @BeforeEach
     void assess() throws IOException {
         open = OpenDesk.over("first-steps", folder);
-        answering = new Deciding(open.desk(), new Offers(open.desk())).answering();
+        answering = new Deciding(open.desk(), new OfferedDrawings(open.desk())).answering();
         further = answering.further();
         open.untilAssessed();
     }

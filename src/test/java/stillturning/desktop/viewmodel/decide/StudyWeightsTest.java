@@ -2,11 +2,9 @@ package stillturning.desktop.viewmodel.decide;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import stillturning.desktop.draft.Step;
+
+import stillturning.desktop.draft.DraftStep;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
@@ -14,6 +12,10 @@ import stillturning.model.goal.ValueScale;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
 import stillturning.yaml.edit.YamlEdit;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 
 /** A study that weighs by swing is written by swing again, the largest as 100. */
 class StudyWeightsTest {
@@ -28,7 +30,7 @@ class StudyWeightsTest {
                       cost: {acceptable: 4000, enough: 1500, swing: 40}
                     """);
 
-    private static List<Step> steps(double weight, double cost, List<ValueScale> scales) {
+    private static List<DraftStep> steps(double weight, double cost, List<ValueScale> scales) {
         return StudyWeights.change(
                         STUDY,
                         List.of(
@@ -38,8 +40,8 @@ class StudyWeightsTest {
                 .steps();
     }
 
-    private static Step set(String path, YamlValue value) {
-        return new Step.Edit(Desk.STUDY_FILE, new YamlEdit.Set(path, value));
+    private static DraftStep set(String path, YamlValue value) {
+        return new DraftStep.Edit(Desk.STUDY_FILE, new YamlEdit.Set(path, value));
     }
 
     @Test

@@ -1,5 +1,18 @@
 package stillturning.desktop.viewmodel.explain;
 
+import javafx.beans.property.SimpleObjectProperty;
+
+import stillturning.cli.Main;
+import stillturning.desktop.draft.Change;
+import stillturning.desktop.draft.Draft;
+import stillturning.desktop.draft.DraftStep;
+import stillturning.desktop.viewmodel.BackgroundWork;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.Settings;
+import stillturning.dossier.NamedFailures;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.yaml.YamlDocument;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -11,17 +24,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.stream.Stream;
-import javafx.beans.property.SimpleObjectProperty;
-import stillturning.cli.Main;
-import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.Draft;
-import stillturning.desktop.draft.Step;
-import stillturning.desktop.viewmodel.BackgroundWork;
-import stillturning.desktop.viewmodel.Desk;
-import stillturning.desktop.viewmodel.Settings;
-import stillturning.dossier.NamedFailures;
-import stillturning.files.edit.ChangeRefused;
-import stillturning.yaml.YamlDocument;
 
 /** A copy of a demo study that a test opens, changes and explains. */
 public final class OpenStudy implements AutoCloseable {
@@ -89,15 +91,15 @@ public final class OpenStudy implements AutoCloseable {
 
     /** Another text in the study's own file, from elsewhere in the program. */
     public void write(String text) {
-        make(new Step.Replace(Desk.STUDY_FILE, text));
+        make(new DraftStep.Replace(Desk.STUDY_FILE, text));
     }
 
     /** Takes a file out of the study. */
     public void delete(String file) {
-        make(new Step.Delete(file));
+        make(new DraftStep.Delete(file));
     }
 
-    private void make(Step step) {
+    private void make(DraftStep step) {
         try {
             desk.make(new Change("Write", List.of(step)));
         } catch (ChangeRefused e) {

@@ -4,31 +4,33 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import stillturning.assess.front.SearchLimits;
+import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.OpenDesk;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import stillturning.assess.front.Limits;
-import stillturning.desktop.viewmodel.AreaName;
-import stillturning.desktop.viewmodel.Desk;
-import stillturning.desktop.viewmodel.OpenDesk;
 
 class OffersTest {
 
     @TempDir private Path folder = Path.of("");
     private OpenDesk open;
     private Desk desk;
-    private Offers offers;
+    private OfferedDrawings offers;
 
     @BeforeEach
     void open() throws IOException {
         open = OpenDesk.over("first-steps", folder);
         desk = open.desk();
-        offers = new Offers(desk, new Limits(1, 20));
+        offers = new OfferedDrawings(desk, new SearchLimits(1, 20));
         open.untilAssessed();
     }
 
@@ -57,7 +59,7 @@ class OffersTest {
         assertFalse(offers.working().get());
         assertTrue(offers.words().get().contains("main-bus: short to ground"));
         assertTrue(found.notes().stream().anyMatch(n -> n.contains("not yet buildable")));
-        Offer split =
+        OfferedDrawing split =
                 found.offers().stream()
                         .filter(o -> o.title().startsWith("Split the main bus in two"))
                         .findFirst()
@@ -80,7 +82,7 @@ class OffersTest {
         assertEquals(before, desk.draft().state().texts());
     }
 
-    private String saved(Offer offer) {
+    private String saved(OfferedDrawing offer) {
         offers.show(new Offered("", List.of(offer), List.of()), offer, "");
         assertTrue(offers.words().get().contains("changed since"), offers.words().get());
         assertEquals(Optional.empty(), offers.save());
@@ -90,7 +92,7 @@ class OffersTest {
     /** What is marked is in the drawing, and what the move names is marked. */
     @Test
     void theDifferenceIsMarkedInBothDrawings() {
-        Offer split = found().offers().get(0);
+        OfferedDrawing split = found().offers().get(0);
         offers.choose(split);
         open.until(() -> offers.sketch().get().isPresent());
         OfferSketch sketch = offers.sketch().get().orElseThrow();
@@ -112,7 +114,7 @@ class OffersTest {
         offers.ask(busShort());
         desk.open("bus-and-battery");
         assertFalse(offers.open().get());
-        assertFalse(desk.work().busy(Offers.LOOKING));
+        assertFalse(desk.work().busy(OfferedDrawings.LOOKING));
         offers.ask(busShort());
         offers.dismiss();
         assertFalse(offers.working().get());

@@ -1,20 +1,21 @@
 package stillturning.report.drawing.layout;
 
+import stillturning.report.drawing.MarkState;
+import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.DiagramSymbol;
+import stillturning.report.drawing.diagram.Glyph;
+import stillturning.report.drawing.diagram.Port;
+import stillturning.report.drawing.diagram.Side;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stillturning.report.drawing.MarkState;
-import stillturning.report.drawing.diagram.Diagram;
-import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Line;
-import stillturning.report.drawing.diagram.Port;
-import stillturning.report.drawing.diagram.Side;
-import stillturning.report.drawing.diagram.Symbol;
 
 /** Diagrams as a builder would have them; all names and values are invented. */
 final class Examples {
-    private final List<Symbol> symbols = new ArrayList<>();
-    private final List<Line> lines = new ArrayList<>();
+    private final List<DiagramSymbol> symbols = new ArrayList<>();
+    private final List<DiagramLine> lines = new ArrayList<>();
 
     private Examples() {}
 
@@ -22,22 +23,24 @@ final class Examples {
     private static final Port OUT = new Port("out", Side.EAST);
 
     private void inline(String id, Glyph glyph, String label, String detail) {
-        symbols.add(new Symbol(id, glyph, label, detail, List.of(IN, OUT)));
+        symbols.add(new DiagramSymbol(id, glyph, label, detail, List.of(IN, OUT)));
     }
 
     private void load(String id, String label, String detail) {
-        symbols.add(new Symbol(id, Glyph.LOAD, label, detail, List.of(IN)));
+        symbols.add(new DiagramSymbol(id, Glyph.LOAD, label, detail, List.of(IN)));
     }
 
     private void wire(String from, String to, String label) {
-        lines.add(new Line(from, "out", to, "in", label));
+        lines.add(new DiagramLine(from, "out", to, "in", label));
     }
 
     private void grounded(String id, Glyph glyph, String label, String detail, Side side) {
-        symbols.add(new Symbol(id, glyph, label, detail, List.of(OUT, new Port("minus", side))));
         symbols.add(
-                new Symbol(id + "-g", Glyph.EARTH, "", "", List.of(new Port("in", Side.NORTH))));
-        lines.add(new Line(id, "minus", id + "-g", "in", ""));
+                new DiagramSymbol(id, glyph, label, detail, List.of(OUT, new Port("minus", side))));
+        symbols.add(
+                new DiagramSymbol(
+                        id + "-g", Glyph.EARTH, "", "", List.of(new Port("in", Side.NORTH))));
+        lines.add(new DiagramLine(id, "minus", id + "-g", "in", ""));
     }
 
     /** One row: bus, breaker, switch if wanted, load. */
@@ -56,10 +59,12 @@ final class Examples {
 
     private void contactor(String id, Glyph glyph, String label) {
         symbols.add(
-                new Symbol(id, glyph, label, "", List.of(IN, OUT, new Port("coil", Side.SOUTH))));
+                new DiagramSymbol(
+                        id, glyph, label, "", List.of(IN, OUT, new Port("coil", Side.SOUTH))));
         symbols.add(
-                new Symbol(id + "-g", Glyph.FRAME, "", "", List.of(new Port("in", Side.NORTH))));
-        lines.add(new Line(id, "coil", id + "-g", "in", ""));
+                new DiagramSymbol(
+                        id + "-g", Glyph.FRAME, "", "", List.of(new Port("in", Side.NORTH))));
+        lines.add(new DiagramLine(id, "coil", id + "-g", "in", ""));
     }
 
     static Diagram oneBattery() {
@@ -68,13 +73,13 @@ final class Examples {
         e.grounded("alternator", Glyph.ALTERNATOR, "Alternator", "45 A", Side.SOUTH);
         e.contactor("master", Glyph.CONTACTOR_CLOSED, "Master contactor");
         e.inline("alt-fuse", Glyph.FUSE, "", "60 A");
-        e.symbols.add(new Symbol("main", Glyph.BUS, "Main bus", "", List.of(IN, OUT)));
+        e.symbols.add(new DiagramSymbol("main", Glyph.BUS, "Main bus", "", List.of(IN, OUT)));
         e.wire("battery", "master", "AWG 4 · 0.6 m");
         e.wire("master", "main", "AWG 4 · 1.1 m");
         e.wire("alternator", "alt-fuse", "AWG 8 · 1.5 m");
         e.wire("alt-fuse", "main", "");
         e.contactor("starter-relay", Glyph.CONTACTOR_OPEN, "Starter contactor");
-        e.symbols.add(new Symbol("starter", Glyph.STARTER, "Starter", "160 A", List.of(IN)));
+        e.symbols.add(new DiagramSymbol("starter", Glyph.STARTER, "Starter", "160 A", List.of(IN)));
         e.wire("master", "starter-relay", "AWG 4 · 0.3 m");
         e.wire("starter-relay", "starter", "AWG 4 · 1.4 m");
         e.row("main", "computer", "Engine computer", "1.2 A", "5 A", true);
@@ -94,7 +99,7 @@ final class Examples {
 
     private void computer(String id, String label) {
         symbols.add(
-                new Symbol(
+                new DiagramSymbol(
                         id,
                         Glyph.LOAD,
                         label,
@@ -104,14 +109,15 @@ final class Examples {
                                 new Port("b", Side.WEST, "B"),
                                 new Port("minus", Side.EAST))));
         symbols.add(
-                new Symbol(id + "-g", Glyph.FRAME, "G2", "", List.of(new Port("in", Side.WEST))));
-        lines.add(new Line(id, "minus", id + "-g", "in", ""));
+                new DiagramSymbol(
+                        id + "-g", Glyph.FRAME, "G2", "", List.of(new Port("in", Side.WEST))));
+        lines.add(new DiagramLine(id, "minus", id + "-g", "in", ""));
     }
 
     private void feed(String bus, String id, String rating, String computer, String port) {
         inline(id, Glyph.BREAKER_CLOSED, "", rating);
         wire(bus, id, "");
-        lines.add(new Line(id, "out", computer, port, "AWG 20 · 0.9 m"));
+        lines.add(new DiagramLine(id, "out", computer, port, "AWG 20 · 0.9 m"));
     }
 
     static Diagram twoBatteries() {
@@ -121,8 +127,8 @@ final class Examples {
         e.grounded("alternator", Glyph.ALTERNATOR, "Alternator", "45 A", Side.SOUTH);
         e.contactor("master", Glyph.CONTACTOR_CLOSED, "Master");
         e.inline("alt-fuse", Glyph.FUSE, "", "60 A");
-        e.symbols.add(new Symbol("main", Glyph.BUS, "Main bus", "", List.of(IN, OUT)));
-        e.symbols.add(new Symbol("engine", Glyph.BUS, "Engine bus", "", List.of(IN, OUT)));
+        e.symbols.add(new DiagramSymbol("main", Glyph.BUS, "Main bus", "", List.of(IN, OUT)));
+        e.symbols.add(new DiagramSymbol("engine", Glyph.BUS, "Engine bus", "", List.of(IN, OUT)));
         e.inline("d1", Glyph.DIODE, "D1", "");
         e.inline("d2", Glyph.DIODE, "D2", "");
         e.inline("eng-sw", Glyph.SWITCH_CLOSED, "Engine battery", "");
@@ -170,7 +176,7 @@ final class Examples {
             ports.add(new Port("ch" + i, Side.EAST, i + " · " + (i % 4 + 1) * 3 + " A"));
         }
         e.symbols.add(
-                new Symbol(
+                new DiagramSymbol(
                         "controller",
                         Glyph.CONTROLLER,
                         "Solid-state controller",
@@ -178,14 +184,14 @@ final class Examples {
                         ports,
                         Optional.empty(),
                         MarkState.PLAIN));
-        e.symbols.add(new Symbol("main", Glyph.BUS, "Power stud", "", List.of(IN, OUT)));
+        e.symbols.add(new DiagramSymbol("main", Glyph.BUS, "Power stud", "", List.of(IN, OUT)));
         e.wire("battery", "master", "AWG 4 · 0.6 m");
         e.wire("master", "main", "");
         e.wire("alternator", "alt-fuse", "AWG 8 · 1.5 m");
         e.wire("alt-fuse", "main", "");
-        e.lines.add(new Line("main", "out", "controller", "supply", "AWG 6"));
+        e.lines.add(new DiagramLine("main", "out", "controller", "supply", "AWG 6"));
         e.wire("main", "logic-fuse", "");
-        e.lines.add(new Line("logic-fuse", "out", "controller", "logic", ""));
+        e.lines.add(new DiagramLine("logic-fuse", "out", "controller", "logic", ""));
         String[] names = {
             "Engine computer 1",
             "Engine computer 2",
@@ -209,8 +215,10 @@ final class Examples {
                     names[i].contains("pump")
                             ? Glyph.MOTOR
                             : names[i].contains("light") ? Glyph.LAMP : Glyph.LOAD;
-            e.symbols.add(new Symbol("l" + i, glyph, names[i], (1 + i % 5) + " A", List.of(IN)));
-            e.lines.add(new Line("controller", "ch" + (i + 1), "l" + i, "in", "AWG 18 · 1.2 m"));
+            e.symbols.add(
+                    new DiagramSymbol("l" + i, glyph, names[i], (1 + i % 5) + " A", List.of(IN)));
+            e.lines.add(
+                    new DiagramLine("controller", "ch" + (i + 1), "l" + i, "in", "AWG 18 · 1.2 m"));
         }
         return new Diagram("solid", "One solid-state controller", e.symbols, e.lines);
     }
@@ -218,8 +226,8 @@ final class Examples {
     /** The two-battery diagram after the alternator failed, one look for each thing. */
     static Diagram afterAFailure() {
         Diagram plain = twoBatteries();
-        List<Symbol> symbols = new ArrayList<>();
-        List<Line> lines = new ArrayList<>();
+        List<DiagramSymbol> symbols = new ArrayList<>();
+        List<DiagramLine> lines = new ArrayList<>();
         MarkState[] looks = MarkState.values();
         plain.symbols().forEach(s -> symbols.add(s.looking(looks[symbols.size() % looks.length])));
         plain.lines().forEach(l -> lines.add(l.looking(looks[lines.size() % looks.length])));
@@ -233,12 +241,12 @@ final class Examples {
                 List.of(
                         "engine", "d1", "d2", "inj-b", "coil-b", "c1a", "c2a", "pump1-b",
                         "pump2-b");
-        List<Symbol> symbols =
+        List<DiagramSymbol> symbols =
                 plain.symbols().stream()
                         .map(
                                 s ->
                                         engine.contains(s.id())
-                                                ? new Symbol(
+                                                ? new DiagramSymbol(
                                                         s.id(),
                                                         s.glyph(),
                                                         s.label(),

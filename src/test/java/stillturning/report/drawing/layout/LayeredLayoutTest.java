@@ -4,24 +4,26 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import stillturning.report.drawing.Box;
+import stillturning.report.drawing.MarkState;
+import stillturning.report.drawing.Point;
+import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.DiagramSymbol;
+import stillturning.report.drawing.diagram.Glyph;
+import stillturning.report.drawing.diagram.Port;
+import stillturning.report.drawing.diagram.Side;
+
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-import stillturning.report.drawing.Box;
-import stillturning.report.drawing.MarkState;
-import stillturning.report.drawing.Point;
-import stillturning.report.drawing.diagram.Diagram;
-import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Line;
-import stillturning.report.drawing.diagram.Port;
-import stillturning.report.drawing.diagram.Side;
-import stillturning.report.drawing.diagram.Symbol;
 
 /** Geometry of laid out diagrams. */
 class LayeredLayoutTest {
@@ -230,11 +232,12 @@ class LayeredLayoutTest {
     @Test
     void changingOneTextKeepsEverybodysRow() {
         Diagram before = Examples.oneBattery();
-        List<Symbol> symbols = new ArrayList<>(before.symbols());
+        List<DiagramSymbol> symbols = new ArrayList<>(before.symbols());
         symbols.replaceAll(
                 s ->
                         s.id().equals("radio")
-                                ? new Symbol("radio", Glyph.LOAD, "Radio 2", "4 A", s.ports())
+                                ? new DiagramSymbol(
+                                        "radio", Glyph.LOAD, "Radio 2", "4 A", s.ports())
                                 : s);
         Diagram after = new Diagram("one", before.title(), symbols, before.lines());
         assertEquals(rows(before), rows(after));
@@ -257,12 +260,12 @@ class LayeredLayoutTest {
                         "g",
                         "",
                         List.of(
-                                new Symbol("a", Glyph.LOAD, "a", "", out),
-                                new Symbol("b", Glyph.LOAD, "b", "", out),
-                                new Symbol("g", Glyph.EARTH, "G1", "", in)),
+                                new DiagramSymbol("a", Glyph.LOAD, "a", "", out),
+                                new DiagramSymbol("b", Glyph.LOAD, "b", "", out),
+                                new DiagramSymbol("g", Glyph.EARTH, "G1", "", in)),
                         List.of(
-                                new Line("a", "minus", "g", "in", ""),
-                                new Line("b", "minus", "g", "in", "")));
+                                new DiagramLine("a", "minus", "g", "in", ""),
+                                new DiagramLine("b", "minus", "g", "in", "")));
         assertEquals(3, LayeredLayout.of(shared).symbols().size());
         assertEquals(2, LayeredLayout.of(shared).routes().size());
     }

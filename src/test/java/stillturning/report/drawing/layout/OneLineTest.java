@@ -5,24 +5,26 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.HashSet;
-import java.util.List;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+
 import stillturning.report.drawing.MarkState;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.XmlText;
 import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Line;
 import stillturning.report.drawing.diagram.Port;
 import stillturning.report.drawing.diagram.Side;
-import stillturning.report.drawing.diagram.Symbol;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.stream.IntStream;
 
 class OneLineTest {
 
@@ -110,9 +112,9 @@ class OneLineTest {
                         "hostile",
                         hostile,
                         List.of(
-                                new Symbol(hostile, Glyph.LOAD, hostile, hostile, in),
-                                new Symbol("b", Glyph.BATTERY, hostile, hostile, out)),
-                        List.of(new Line("b", hostile, hostile, hostile, hostile)));
+                                new DiagramSymbol(hostile, Glyph.LOAD, hostile, hostile, in),
+                                new DiagramSymbol("b", Glyph.BATTERY, hostile, hostile, out)),
+                        List.of(new DiagramLine("b", hostile, hostile, hostile, hostile)));
         Document document = XmlText.parsed(svg(diagram));
         assertEquals(0, XmlText.elements(document, "script").size());
         assertEquals(4, XmlText.attributes(document, "data-part").size() + 1);
@@ -127,19 +129,22 @@ class OneLineTest {
     @Test
     void linesToNowhereAndDoubleNamesAreRefused() {
         List<Port> ports = List.of(new Port("in", Side.WEST));
-        Symbol load = new Symbol("a", Glyph.LOAD, "", "", ports);
-        assertRefused(List.of(load), new Line("a", "in", "b", "in", ""), "b");
-        assertRefused(List.of(load), new Line("a", "out", "a", "in", ""), "no port out");
-        assertRefused(List.of(load, load), new Line("a", "in", "a", "in", ""), "two symbols");
+        DiagramSymbol load = new DiagramSymbol("a", Glyph.LOAD, "", "", ports);
+        assertRefused(List.of(load), new DiagramLine("a", "in", "b", "in", ""), "b");
+        assertRefused(List.of(load), new DiagramLine("a", "out", "a", "in", ""), "no port out");
+        assertRefused(
+                List.of(load, load), new DiagramLine("a", "in", "a", "in", ""), "two symbols");
         assertThrows(
                 IllegalArgumentException.class,
                 () -> new Diagram("1 bad id", "", List.of(), List.of()));
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new Symbol("a", Glyph.LOAD, "", "", List.of(ports.get(0), ports.get(0))));
+                () ->
+                        new DiagramSymbol(
+                                "a", Glyph.LOAD, "", "", List.of(ports.get(0), ports.get(0))));
     }
 
-    private static void assertRefused(List<Symbol> symbols, Line line, String words) {
+    private static void assertRefused(List<DiagramSymbol> symbols, DiagramLine line, String words) {
         IllegalArgumentException refusal =
                 assertThrows(
                         IllegalArgumentException.class,

@@ -1,16 +1,17 @@
 package stillturning.report.drawing.layout;
 
+import stillturning.report.drawing.MarkState;
+import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.DiagramSymbol;
+import stillturning.report.drawing.diagram.Glyph;
+import stillturning.report.drawing.diagram.Port;
+import stillturning.report.drawing.diagram.Side;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import stillturning.report.drawing.MarkState;
-import stillturning.report.drawing.diagram.Diagram;
-import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Line;
-import stillturning.report.drawing.diagram.Port;
-import stillturning.report.drawing.diagram.Side;
-import stillturning.report.drawing.diagram.Symbol;
 
 /** Diagrams of any shape, with names short, long, empty and foreign. */
 final class RandomDiagrams {
@@ -29,8 +30,8 @@ final class RandomDiagrams {
     private static final List<MarkState> LOOKS = List.of(MarkState.values());
 
     private final SplittableRandom random;
-    private final List<Symbol> symbols = new ArrayList<>();
-    private final List<Line> lines = new ArrayList<>();
+    private final List<DiagramSymbol> symbols = new ArrayList<>();
+    private final List<DiagramLine> lines = new ArrayList<>();
 
     private RandomDiagrams(long seed) {
         random = new SplittableRandom(seed);
@@ -56,7 +57,7 @@ final class RandomDiagrams {
         return NAMES[random.nextInt(NAMES.length)];
     }
 
-    private Symbol symbol(String id, Glyph glyph, boolean groups) {
+    private DiagramSymbol symbol(String id, Glyph glyph, boolean groups) {
         List<Port> ports = new ArrayList<>();
         ports.add(new Port("in", Side.WEST, random.nextInt(3) == 0 ? name() : ""));
         ports.add(new Port("out", Side.EAST, random.nextInt(3) == 0 ? name() : ""));
@@ -71,16 +72,16 @@ final class RandomDiagrams {
                         ? Optional.of("group " + random.nextInt(3))
                         : Optional.empty();
         MarkState look = LOOKS.get(random.nextInt(LOOKS.size()));
-        return new Symbol(id, glyph, name(), name(), ports, group, look);
+        return new DiagramSymbol(id, glyph, name(), name(), ports, group, look);
     }
 
     private void join(int from, int to) {
-        Symbol a = symbols.get(from);
-        Symbol b = symbols.get(to);
+        DiagramSymbol a = symbols.get(from);
+        DiagramSymbol b = symbols.get(to);
         List<Port> ends = b.ports().stream().filter(port -> !port.name().equals("out")).toList();
         Port end = ends.get(random.nextInt(ends.size()));
         String label = random.nextBoolean() ? "" : name();
         MarkState look = LOOKS.get(random.nextInt(LOOKS.size()));
-        lines.add(new Line(a.id(), "out", b.id(), end.name(), label, look));
+        lines.add(new DiagramLine(a.id(), "out", b.id(), end.name(), label, look));
     }
 }

@@ -4,24 +4,26 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import stillturning.report.drawing.Box;
+import stillturning.report.drawing.MarkState;
+import stillturning.report.drawing.Point;
+import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.DiagramSymbol;
+import stillturning.report.drawing.diagram.Glyph;
+import stillturning.report.drawing.diagram.Port;
+import stillturning.report.drawing.diagram.Side;
+
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-import stillturning.report.drawing.Box;
-import stillturning.report.drawing.MarkState;
-import stillturning.report.drawing.Point;
-import stillturning.report.drawing.diagram.Diagram;
-import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Line;
-import stillturning.report.drawing.diagram.Port;
-import stillturning.report.drawing.diagram.Side;
-import stillturning.report.drawing.diagram.Symbol;
 
 class SheetTest {
 
@@ -51,7 +53,7 @@ class SheetTest {
         Box paper = new Box(0, 0, sheet.picture().width(), sheet.picture().height());
         assertEquals(diagram.symbols().size(), sheet.spots().size());
         assertEquals(diagram.lines().size(), sheet.courses().size());
-        for (Symbol symbol : diagram.symbols()) {
+        for (DiagramSymbol symbol : diagram.symbols()) {
             SymbolPosition spot = spot(sheet, symbol.id());
             assertTrue(paper.holds(new Point(spot.box().x(), spot.box().y())), symbol.id());
             assertTrue(
@@ -68,7 +70,7 @@ class SheetTest {
     void linesEndAtTheirPorts(Diagram diagram) {
         Sheet sheet = OneLine.laidOut(diagram);
         for (Route course : sheet.courses()) {
-            Line line = course.line();
+            DiagramLine line = course.line();
             assertEnds(sheet, line.fromSymbol(), line.fromPort(), course.points().get(0));
             Point end = course.points().get(course.points().size() - 1);
             assertEnds(sheet, line.toSymbol(), line.toPort(), end);
@@ -113,14 +115,15 @@ class SheetTest {
                         new Port("d", Side.EAST),
                         new Port("e", Side.SOUTH),
                         new Port("f", Side.SOUTH));
-        Symbol relay = new Symbol("k", Glyph.CONTACTOR_OPEN, "Relay", "", ports);
-        Symbol battery = new Symbol("g", Glyph.BATTERY, "", "", List.of(new Port("+", Side.EAST)));
+        DiagramSymbol relay = new DiagramSymbol("k", Glyph.CONTACTOR_OPEN, "Relay", "", ports);
+        DiagramSymbol battery =
+                new DiagramSymbol("g", Glyph.BATTERY, "", "", List.of(new Port("+", Side.EAST)));
         Diagram diagram =
                 new Diagram(
                         "d",
                         "",
                         List.of(battery, relay),
-                        List.of(new Line("g", "+", "k", "b", "")));
+                        List.of(new DiagramLine("g", "+", "k", "b", "")));
         Set<Point> places = new HashSet<>();
         spot(OneLine.laidOut(diagram), "k").ports().forEach(p -> places.add(p.at()));
         assertEquals(6, places.size());
@@ -145,7 +148,8 @@ class SheetTest {
     void anotherDiagramIsNotPaintedOnTheSheet() {
         Sheet sheet = OneLine.laidOut(Examples.twoBatteries());
         assertThrows(IllegalArgumentException.class, () -> sheet.picture(Examples.grouped()));
-        Symbol fuse = new Symbol("f", Glyph.FUSE, "", "", List.of(new Port("in", Side.WEST)));
+        DiagramSymbol fuse =
+                new DiagramSymbol("f", Glyph.FUSE, "", "", List.of(new Port("in", Side.WEST)));
         assertThrows(IllegalArgumentException.class, () -> fuse.drawnAs(Glyph.LAMP));
         assertEquals(Glyph.FUSE_BLOWN, fuse.drawnAs(Glyph.FUSE_BLOWN).glyph());
     }

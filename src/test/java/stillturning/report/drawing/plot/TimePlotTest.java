@@ -5,6 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+import stillturning.report.drawing.Box;
+import stillturning.report.drawing.Mark;
+import stillturning.report.drawing.Picture;
+import stillturning.report.drawing.Point;
+import stillturning.report.drawing.Polyline;
+import stillturning.report.drawing.XmlText;
+
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
@@ -14,18 +27,8 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
-import org.w3c.dom.Document;
-import org.w3c.dom.Element;
-import stillturning.report.drawing.Box;
-import stillturning.report.drawing.Mark;
-import stillturning.report.drawing.Picture;
-import stillturning.report.drawing.Point;
-import stillturning.report.drawing.Polyline;
-import stillturning.report.drawing.XmlText;
 
 class TimePlotTest {
     private static final Pattern POINT = Pattern.compile("[ML](-?[0-9.]+) (-?[0-9.]+)");
@@ -84,7 +87,7 @@ class TimePlotTest {
         }
         Plot plot = plot(50, new Series("bus", samples));
         List<Double> heights = heights(XmlText.parsed(TimePlot.of(plot).toSvg()), "series 0");
-        ValueScale scale = ValueScale.of(plot.graphs().get(0));
+        ValueAxis scale = ValueAxis.of(plot.graphs().get(0));
         double lowest = heights.stream().mapToDouble(y -> y).max().orElseThrow();
         double highest = heights.stream().mapToDouble(y -> y).min().orElseThrow();
         double unit = (lowest - highest) / (scale.share(19) - scale.share(3));

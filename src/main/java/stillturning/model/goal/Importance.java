@@ -1,6 +1,0 @@
-package stillturning.model.goal;
-
-import stillturning.model.CriterionName;
-
-/** That one criterion matters at least as much as another. */
-public record Importance(CriterionName heavier, CriterionName lighter) {}
