@@ -1,11 +1,5 @@
 package stillturning.assess;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.Consumer;
-import java.util.function.Function;
 import stillturning.assess.Assessment.Unassessed;
 import stillturning.assess.GuessVariation.Doubts;
 import stillturning.assess.crosscheck.CrossCheck;
@@ -27,6 +21,13 @@ import stillturning.model.goal.Preferences;
 import stillturning.story.Moment;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
 
 /** Assesses studies: tells every failure of every candidate, judges, weighs and ranks. */
 public final class Assess {
@@ -228,7 +229,7 @@ public final class Assess {
 
     /** One failure at every moment of the flight: just after a hard start, then phase by phase. */
     public static PhaseVerdicts byPhase(Study study, Candidate candidate, Failure failure) {
-        return new OtherConditions(study, candidate).byPhase(failure);
+        return OtherConditions.byPhase(study, candidate, failure);
     }
 
     /**
@@ -264,7 +265,7 @@ public final class Assess {
      */
     public static SheddingEndurances lasting(Study study, Candidate candidate, Failure failure)
             throws UntoldStory {
-        return new OtherConditions(study, candidate).lasting(failure);
+        return new OtherConditions(study, Timeline.quick(study, candidate)).lasting(failure);
     }
 
     /** The drill that takes all power off, if its moves do less harm in another order. */

@@ -1,11 +1,5 @@
 package stillturning.assess;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import stillturning.assess.requirement.Restarts;
 import stillturning.assess.requirement.StartMargin;
 import stillturning.assess.verdict.Judge;
@@ -33,6 +27,13 @@ import stillturning.story.StartAttempt;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+
 /** One candidate at other moments and under other circumstances than the usual ones. */
 final class OtherConditions {
 
@@ -41,10 +42,15 @@ final class OtherConditions {
 
     private final Study study;
     private final Candidate candidate;
+    private final Timeline usual;
 
-    OtherConditions(Study study, Candidate candidate) {
+    /**
+     * @param usual the candidate where the study's failures happen
+     */
+    OtherConditions(Study study, Timeline usual) {
         this.study = study;
-        this.candidate = candidate;
+        this.candidate = usual.candidate();
+        this.usual = usual;
     }
 
     /** Every moment at which failures are tried: just after a hard start, then phase by phase. */
@@ -61,7 +67,7 @@ final class OtherConditions {
         return moments;
     }
 
-    PhaseVerdicts byPhase(Failure failure) {
+    static PhaseVerdicts byPhase(Study study, Candidate candidate, Failure failure) {
         List<PhaseVerdict> verdicts = new ArrayList<>();
         List<String> untold = new ArrayList<>();
         for (Moment moment : moments(study)) {
@@ -100,7 +106,7 @@ final class OtherConditions {
                         aircraft.at(aircraft.engine().starting().coldCelsius()),
                         study.goals(),
                         study.candidates());
-        Timeline timeline = Timeline.quick(cold, candidate);
+        Timeline timeline = usual.in(cold);
         List<Failure> asked = failures.stream().filter(f -> !ofTheStarterItself(f)).toList();
         Map<Failure, Optional<StartAttempt>> starts = new ConcurrentHashMap<>();
         timeline.alike(asked).parallelStream()
@@ -166,7 +172,7 @@ final class OtherConditions {
         Moment first = new Moment(moments.get(0).phase(), Span.FLOWN, Batteries.AS_STATED);
         List<Misplaced> all = FailureCatalogue.omissionsOf(candidate);
         try {
-            NormalFlight right = Timeline.quick(study, candidate, first).normal();
+            NormalFlight right = usual.at(first).normal();
             return all.stream().map(misplaced -> left(misplaced, first, right)).toList();
         } catch (UntoldStory e) {
             return all.stream().map(misplaced -> untold(misplaced, e)).toList();
@@ -208,24 +214,22 @@ final class OtherConditions {
     }
 
     SheddingEndurances lasting(Failure failure) throws UntoldStory {
-        Timeline timeline = Timeline.quick(study, candidate);
         Setting written = Setting.with(Pilot.PLANNED);
-        Endurance asWritten = endurance(timeline, failure, written);
+        Endurance asWritten = endurance(failure, written);
         return new SheddingEndurances(
-                endurance(timeline, failure, written.with(Shedding.NONE)),
+                endurance(failure, written.with(Shedding.NONE)),
                 asWritten,
-                new BestShedding(study, timeline).of(failure, written, asWritten),
-                worstPlaced(timeline, failure, asWritten));
+                new BestShedding(study, usual).of(failure, written, asWritten),
+                worstPlaced(failure, asWritten));
     }
 
-    private Optional<SheddingEndurances.Placed> worstPlaced(
-            Timeline timeline, Failure failure, Endurance even) {
-        double longest = longestDuty(timeline.moment().phase());
+    private Optional<SheddingEndurances.Placed> worstPlaced(Failure failure, Endurance even) {
+        double longest = longestDuty(usual.moment().phase());
         if (longest == 0 || !(even instanceof Endurance.Lasts lasts)) {
             return Optional.empty();
         }
         double whole = lasts.seconds();
-        SheddingEndurances.Placed atOnce = placed(timeline, failure, 0, whole);
+        SheddingEndurances.Placed atOnce = placed(failure, 0, whole);
         double lives = 0;
         double dies = whole;
         if (atOnce.endurance().seconds() <= longest * whole) {
@@ -233,14 +237,14 @@ final class OtherConditions {
         }
         for (int n = 0; n < HALVINGS; n++) {
             double middle = (lives + dies) / 2;
-            double ends = placed(timeline, failure, middle, whole).endurance().seconds();
+            double ends = placed(failure, middle, whole).endurance().seconds();
             if (ends <= middle + longest * whole) {
                 dies = middle;
             } else {
                 lives = middle;
             }
         }
-        SheddingEndurances.Placed late = placed(timeline, failure, dies, whole);
+        SheddingEndurances.Placed late = placed(failure, dies, whole);
         return Optional.of(
                 late.endurance().seconds() < atOnce.endurance().seconds() ? late : atOnce);
     }
@@ -255,13 +259,13 @@ final class OtherConditions {
                 .orElse(0);
     }
 
-    private static SheddingEndurances.Placed placed(
-            Timeline timeline, Failure failure, double fromSeconds, double ofSeconds) {
+    private SheddingEndurances.Placed placed(
+            Failure failure, double fromSeconds, double ofSeconds) {
         Setting setting = Setting.with(Pilot.PLANNED).with(new Blocks(fromSeconds, ofSeconds));
-        return new SheddingEndurances.Placed(fromSeconds, endurance(timeline, failure, setting));
+        return new SheddingEndurances.Placed(fromSeconds, endurance(failure, setting));
     }
 
-    private static Endurance endurance(Timeline timeline, Failure failure, Setting setting) {
-        return timeline.tellAsFar(failure, setting).engine().endurance();
+    private Endurance endurance(Failure failure, Setting setting) {
+        return usual.tellAsFar(failure, setting).engine().endurance();
     }
 }

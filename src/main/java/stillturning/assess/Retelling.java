@@ -1,14 +1,5 @@
 package stillturning.assess;
 
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.BiPredicate;
 import stillturning.assess.Appraisal.Cases;
 import stillturning.assess.Appraisal.Measures;
 import stillturning.assess.Appraisal.RequirementMet;
@@ -33,6 +24,16 @@ import stillturning.story.StartAttempt;
 import stillturning.story.Story.EngineFate;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiPredicate;
 
 /**
  * Assesses a study in which numbers are others again, as far as the order and the requirements hang
@@ -133,7 +134,7 @@ final class Retelling {
                         .toList();
         Verdict chargingLost =
                 again(judge, before.chargingLost(), FailureCatalogue.chargingLost(candidate));
-        OtherConditions trials = new OtherConditions(study, candidate);
+        OtherConditions trials = new OtherConditions(study, timeline);
         Cases was = before.cases();
         Cases cases =
                 new Cases(

@@ -1,17 +1,7 @@
 package stillturning.assess;
 
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Comparator;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+
 import stillturning.assess.Appraisal.Cases;
 import stillturning.assess.Appraisal.Measures;
 import stillturning.assess.Appraisal.RequirementMet;
@@ -39,6 +29,18 @@ import stillturning.story.timeline.Timeline;
 import stillturning.structure.Structure;
 import stillturning.structure.StructureFindings;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+
 /**
  * One candidate looked at as far as somebody wants to know it; what was told once is not told
  * again. For one thread, which may use others.
@@ -59,6 +61,7 @@ public final class Scrutiny implements Evidence {
     private final OtherConditions trials;
     private final Burdens burdens;
     private final PilotBurden pilot;
+    private final List<Failure> singles;
     private final Map<String, Verdict> told = new ConcurrentHashMap<>();
     private @Nullable List<StartAttempt> starts;
     private @Nullable List<LeftSwitch> leftSwitches;
@@ -87,9 +90,10 @@ public final class Scrutiny implements Evidence {
             throw timeline.neverRan();
         }
         this.judge = new Judge(study, timeline);
-        this.trials = new OtherConditions(study, candidate);
+        this.trials = new OtherConditions(study, timeline);
         this.burdens = Burdens.of(candidate);
         this.pilot = PilotBurden.of(candidate);
+        this.singles = FailureCatalogue.singlesOf(candidate);
     }
 
     /**
@@ -127,8 +131,7 @@ public final class Scrutiny implements Evidence {
     private void holdSingles(Set<String> first, List<String> missed, Set<String> breaking)
             throws UntoldStory {
         Map<Boolean, List<Failure>> all =
-                FailureCatalogue.singlesOf(candidate).stream()
-                        .collect(Collectors.partitioningBy(f -> first.contains(f.name())));
+                singles.stream().collect(Collectors.partitioningBy(f -> first.contains(f.name())));
         List<Failure> asked = all.getOrDefault(true, List.of());
         List<Failure> rest = all.getOrDefault(false, List.of());
         holdSome(asked, missed, breaking);
@@ -159,10 +162,7 @@ public final class Scrutiny implements Evidence {
 
     /** What comes of those of the candidate's single failures that have these names. */
     public List<Verdict> verdicts(Collection<String> failures) {
-        return judged(
-                FailureCatalogue.singlesOf(candidate).stream()
-                        .filter(f -> failures.contains(f.name()))
-                        .toList());
+        return judged(singles.stream().filter(f -> failures.contains(f.name())).toList());
     }
 
     /** What becomes of the candidate although nothing fails. */
@@ -257,7 +257,7 @@ public final class Scrutiny implements Evidence {
 
     @Override
     public List<Verdict> singles() {
-        return judged(FailureCatalogue.singlesOf(candidate));
+        return judged(singles);
     }
 
     @Override
@@ -272,7 +272,9 @@ public final class Scrutiny implements Evidence {
 
     /** Failures are told in parallel, those that leave the same one after the other. */
     private List<Verdict> judged(List<Failure> failures) {
-        timeline.alike(failures).parallelStream().forEach(same -> same.forEach(this::verdictOn));
+        List<Failure> asked =
+                failures.stream().filter(failure -> !told.containsKey(failure.name())).toList();
+        timeline.alike(asked).parallelStream().forEach(same -> same.forEach(this::verdictOn));
         return failures.stream().map(this::verdictOn).toList();
     }
 

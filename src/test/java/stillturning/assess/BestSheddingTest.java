@@ -3,16 +3,10 @@ package stillturning.assess;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.SplittableRandom;
-import java.util.TreeSet;
-import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.Cue;
@@ -22,6 +16,15 @@ import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.story.UntoldStory;
+import stillturning.story.timeline.Timeline;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.TreeSet;
+import java.util.stream.LongStream;
 
 /** What the engine can spare depends on what is still alive. */
 class BestSheddingTest {
@@ -59,7 +62,7 @@ class BestSheddingTest {
     }
 
     private static SheddingEndurances lasting(Bench bench, String failure) throws UntoldStory {
-        return new OtherConditions(bench.study(), bench.candidate())
+        return new OtherConditions(bench.study(), Timeline.quick(bench.study(), bench.candidate()))
                 .lasting(bench.failure(failure));
     }
 
@@ -80,7 +83,8 @@ class BestSheddingTest {
         Bench bench = bench();
         Failure nothing = Failure.levers("nothing", Map.of());
         SheddingEndurances lasting =
-                new OtherConditions(bench.study(), bench.candidate()).lasting(nothing);
+                new OtherConditions(bench.study(), Timeline.quick(bench.study(), bench.candidate()))
+                        .lasting(nothing);
         assertEquals(3600, lasting.best().endurance().seconds(), 5);
         assertEquals(1, lasting.best().spared().size());
     }
@@ -148,7 +152,9 @@ class BestSheddingTest {
                         "lamp");
         List<Failure> singles = FailureCatalogue.singlesOf(bench.candidate());
         int better = 0;
-        OtherConditions conditions = new OtherConditions(bench.study(), bench.candidate());
+        OtherConditions conditions =
+                new OtherConditions(
+                        bench.study(), Timeline.quick(bench.study(), bench.candidate()));
         for (int n = 0; n < 6; n++) {
             Failure failure = singles.get(random.nextInt(singles.size()));
             SheddingEndurances lasting = conditions.lasting(failure);

@@ -1,16 +1,81 @@
 package stillturning.story.timeline;
 
+import stillturning.model.Candidate;
+import stillturning.model.Candidate.Hit;
+import stillturning.model.Engine;
+import stillturning.model.LoadNeed;
+import stillturning.model.Phase;
+import stillturning.model.Study;
+import stillturning.story.Moment;
+import stillturning.story.Moment.Batteries;
+import stillturning.story.Moment.Span;
+import stillturning.story.Pilot;
+import stillturning.story.Setting;
+import stillturning.story.Setting.Propeller;
 import stillturning.story.StartAttempt;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.story.device.EventLog;
 import stillturning.story.device.Situation;
 import stillturning.story.device.plant.Plant;
+import stillturning.story.timeline.stride.StepLimits;
 import stillturning.story.timeline.watch.CrankingWatch;
+import stillturning.story.timeline.wiring.Layouts.Laid;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /** Tries to start the engine of a run. */
 record StartTrial(
         Plant plant, EngineDevice engine, Simulation simulation, Situation now, EventLog journal) {
+
+    /**
+     * Starts the engine on the ground; nothing to tell where the study has no starter.
+     *
+     * @param hard with tired batteries in the cold, or as stated
+     * @param hits failure modes that were there before
+     */
+    static Optional<StartAttempt> onTheGround(
+            Study study, Candidate candidate, boolean hard, List<Hit> hits) {
+        Engine.Starting starting = study.aircraft().engine().starting();
+        Optional<LoadNeed> starter = starting.starter().flatMap(study.aircraft()::load);
+        Optional<Phase> phase =
+                starter.flatMap(
+                        s ->
+                                study.aircraft().phases().stream()
+                                        .filter(p -> s.use().phases().contains(p.name()))
+                                        .findFirst());
+        if (phase.isEmpty()) {
+            return Optional.empty();
+        }
+        Moment moment =
+                new Moment(
+                        phase.get().name(),
+                        Span.HELD,
+                        hard ? Batteries.TIRED : Batteries.AS_STATED);
+        Run run =
+                new Run(
+                        candidate.withoutProcedures(),
+                        Laid.of(candidate.circuit(hits)),
+                        new FlightConditions(
+                                hard
+                                        ? study.aircraft().at(starting.coldCelsius())
+                                        : study.aircraft(),
+                                phase.get(),
+                                moment,
+                                Setting.with(Pilot.PLANNED).with(Propeller.STANDS),
+                                StepLimits.EXACT));
+        String conditions =
+                hard
+                        ? String.format(
+                                Locale.ROOT,
+                                "batteries at %.0f %% of their charge, %.0f °C",
+                                100 * starting.tiredCharge(),
+                                starting.coldCelsius())
+                        : "as stated";
+        return Optional.of(run.start(conditions));
+    }
 
     /**
      * Stands at rest, then turns the key. An attempt that cannot be told on counts as failed.

@@ -1,7 +1,5 @@
 package stillturning.story.timeline;
 
-import java.util.ArrayList;
-import java.util.List;
 import stillturning.model.Candidate;
 import stillturning.model.Phase;
 import stillturning.model.Study;
@@ -16,7 +14,9 @@ import stillturning.story.TripContest;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.stride.StepLimits;
 import stillturning.story.timeline.wiring.Layouts;
-import stillturning.story.timeline.wiring.Layouts.Laid;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * What flows in a candidate in one phase of the flight, with nothing wrong and after failures. Once
@@ -40,9 +40,8 @@ public final class SteadyStates {
         this.study = study;
         this.phase = phase;
         this.candidate = candidate;
-        Laid intact = Laid.of(candidate.circuit());
-        this.layouts = new Layouts(candidate, intact);
-        this.healthy = new Run(candidate, intact, scene(Setting.with(Pilot.NEVER)));
+        this.layouts = new Layouts(candidate);
+        this.healthy = new Run(candidate, layouts.intact(), scene(Setting.with(Pilot.NEVER)));
         crank(healthy);
         healthy.comeToRest();
         this.rest = healthy.flow();

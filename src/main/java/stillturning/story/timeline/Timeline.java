@@ -1,20 +1,11 @@
 package stillturning.story.timeline;
 
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
-import stillturning.model.Engine;
-import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.story.Moment;
-import stillturning.story.Moment.Batteries;
 import stillturning.story.Moment.Span;
 import stillturning.story.MotorStart;
 import stillturning.story.NormalFlight;
@@ -32,6 +23,12 @@ import stillturning.story.WatchedStory;
 import stillturning.story.timeline.stride.StepLimits;
 import stillturning.story.timeline.wiring.Layouts;
 import stillturning.story.timeline.wiring.Layouts.Laid;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * Tells what follows from failures in one candidate. Once made it never changes, and may be asked
@@ -108,7 +105,15 @@ public final class Timeline {
 
     private Timeline(Study study, Candidate candidate, Moment moment, StepLimits stride)
             throws UntoldStory {
+        this(study, candidate, new Layouts(candidate), moment, stride);
+    }
+
+    private Timeline(
+            Study study, Candidate candidate, Layouts layouts, Moment moment, StepLimits stride)
+            throws UntoldStory {
         this.study = study;
+        this.candidate = candidate;
+        this.layouts = layouts;
         this.stride = stride;
         this.moment = moment;
         this.phase =
@@ -118,13 +123,10 @@ public final class Timeline {
                                 () ->
                                         new IllegalArgumentException(
                                                 "the study has no phase " + moment.phase()));
-        this.candidate = candidate;
-        Laid intact = Laid.of(candidate.circuit());
-        this.layouts = new Layouts(candidate, intact);
         this.healthy =
                 new Run(
                         candidate,
-                        intact,
+                        layouts.intact(),
                         new FlightConditions(
                                 study.aircraft(),
                                 phase,
@@ -157,6 +159,27 @@ public final class Timeline {
         return Retold.alike(failures, failure -> layouts.bare(failure.hits()).left());
     }
 
+    /**
+     * The same candidate at another moment, as exactly; what is known of its wiring is shared.
+     *
+     * @throws UntoldStory if it has no steady state there
+     * @throws IllegalArgumentException if the study has no such phase
+     */
+    public Timeline at(Moment other) throws UntoldStory {
+        return new Timeline(study, candidate, layouts, other, stride);
+    }
+
+    /**
+     * The same candidate at the same moment of another study; what is known of its wiring is
+     * shared.
+     *
+     * @throws UntoldStory if it has no steady state there
+     * @throws IllegalArgumentException if that study has no such phase
+     */
+    public Timeline in(Study other) throws UntoldStory {
+        return new Timeline(other, candidate, layouts, moment, stride);
+    }
+
     /** The same candidate at the same moment, told exactly. */
     public Timeline exact() {
         return new Timeline(this, stride.exact());
@@ -178,43 +201,7 @@ public final class Timeline {
      */
     public static Optional<StartAttempt> start(
             Study study, Candidate candidate, boolean hard, List<Hit> hits) {
-        Engine.Starting starting = study.aircraft().engine().starting();
-        Optional<LoadNeed> starter = starting.starter().flatMap(study.aircraft()::load);
-        Optional<Phase> phase =
-                starter.flatMap(
-                        s ->
-                                study.aircraft().phases().stream()
-                                        .filter(p -> s.use().phases().contains(p.name()))
-                                        .findFirst());
-        if (phase.isEmpty()) {
-            return Optional.empty();
-        }
-        Moment moment =
-                new Moment(
-                        phase.get().name(),
-                        Span.HELD,
-                        hard ? Batteries.TIRED : Batteries.AS_STATED);
-        Run run =
-                new Run(
-                        candidate.withoutProcedures(),
-                        Laid.of(candidate.circuit(hits)),
-                        new FlightConditions(
-                                hard
-                                        ? study.aircraft().at(starting.coldCelsius())
-                                        : study.aircraft(),
-                                phase.get(),
-                                moment,
-                                Setting.with(Pilot.PLANNED).with(Propeller.STANDS),
-                                StepLimits.EXACT));
-        String conditions =
-                hard
-                        ? String.format(
-                                Locale.ROOT,
-                                "batteries at %.0f %% of their charge, %.0f °C",
-                                100 * starting.tiredCharge(),
-                                starting.coldCelsius())
-                        : "as stated";
-        return Optional.of(run.start(conditions));
+        return StartTrial.onTheGround(study, candidate, hard, hits);
     }
 
     /** The candidate with nothing wrong. */

@@ -1,5 +1,12 @@
 package stillturning.story.timeline.wiring;
 
+import stillturning.model.Candidate;
+import stillturning.model.Candidate.Hit;
+import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
+import stillturning.story.device.BranchLayout;
+import stillturning.story.timeline.wiring.DeadEnds.Trimmed;
+
 import java.util.ArrayDeque;
 import java.util.BitSet;
 import java.util.Deque;
@@ -7,12 +14,6 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import stillturning.model.Candidate;
-import stillturning.model.Candidate.Hit;
-import stillturning.model.Circuit;
-import stillturning.model.Circuit.Placed;
-import stillturning.story.device.BranchLayout;
-import stillturning.story.timeline.wiring.DeadEnds.Trimmed;
 
 /**
  * Lays out what failures leave of one circuit, and keeps the last few: a failure is told in several
@@ -24,8 +25,7 @@ public final class Layouts {
     private static final int KEPT = 1024;
 
     private final Candidate candidate;
-    private final Circuit intact;
-    private final BranchLayout healthy;
+    private final Laid intact;
     private final DeadEnds deadEnds;
     private final IdentityHashMap<List<Hit>, Bare> kept = new IdentityHashMap<>();
     private final Deque<List<Hit>> inTurn = new ArrayDeque<>();
@@ -55,19 +55,20 @@ public final class Layouts {
      */
     public record Bare(Laid laid, Left left) {}
 
-    /**
-     * @param healthy the candidate's circuit with nothing wrong
-     */
-    public Layouts(Candidate candidate, Laid healthy) {
+    public Layouts(Candidate candidate) {
         this.candidate = candidate;
-        this.intact = healthy.circuit;
-        this.healthy = healthy.layout;
-        this.deadEnds = new DeadEnds(candidate, intact);
+        this.intact = Laid.of(candidate.circuit());
+        this.deadEnds = new DeadEnds(candidate, intact.circuit);
+    }
+
+    /** The candidate's circuit with nothing wrong. */
+    public Laid intact() {
+        return intact;
     }
 
     /** Everything that is left, to look at. */
     public Laid whole(List<Hit> hits) {
-        return laid(intact.failed(candidate, hits));
+        return laid(intact.circuit.failed(candidate, hits));
     }
 
     /** What a story can tell of. */
@@ -78,7 +79,7 @@ public final class Layouts {
                 return known;
             }
         }
-        Trimmed trimmed = deadEnds.trim(intact.failed(candidate, hits), hits);
+        Trimmed trimmed = deadEnds.trim(intact.circuit.failed(candidate, hits), hits);
         Bare bare = new Bare(laid(trimmed.circuit()), trimmed.left());
         synchronized (kept) {
             if (kept.put(hits, bare) == null) {
@@ -92,6 +93,6 @@ public final class Layouts {
     }
 
     private Laid laid(Circuit circuit) {
-        return new Laid(circuit, new BranchLayout(circuit, Optional.of(healthy)));
+        return new Laid(circuit, new BranchLayout(circuit, Optional.of(intact.layout)));
     }
 }
