@@ -17,11 +17,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import stillturning.bench.Thorough;
 
 /**
  * The results kept in {@code reports} are what the program makes of Sandpiper today. No proof that
  * they are right: a call for somebody to look when they change. Renew them with {@code mvn -q test
- * -Dtest=FrozenReportsTest -Dreports.renew=true}, and read the difference.
+ * -Pthorough -Dtest=FrozenReportsTest -Dreports.renew=true}, and read the difference.
  */
 class FrozenReportsTest {
 
@@ -63,6 +64,7 @@ class FrozenReportsTest {
     }
 
     /** The search takes a minute a candidate: of one, and once for all that rests on it. */
+    @Thorough
     @Test
     void whatFailuresDoTogetherIsWhatTheProgramPrintsToday() throws IOException {
         String searched = here.resolve("searched.json").toString();
@@ -127,6 +129,7 @@ class FrozenReportsTest {
         hold(file, Session.in(here).run(words).out());
     }
 
+    @Thorough
     @Test
     void thePageIsWhatTheProgramWritesToday() throws IOException {
         Path page = here.resolve("sandpiper.html");

@@ -1,21 +1,9 @@
 package stillturning.files;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-
-import static java.util.Objects.requireNonNull;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import stillturning.files.finding.CandidateReading;
-import stillturning.files.finding.FileFinding;
-import stillturning.model.HalfDrawn;
-import stillturning.model.Join;
-import stillturning.model.Terminal;
-import stillturning.parts.Part;
-import stillturning.yaml.YamlDocument;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -26,10 +14,20 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.Effort;
+import stillturning.files.finding.CandidateReading;
+import stillturning.files.finding.FileFinding;
+import stillturning.model.HalfDrawn;
+import stillturning.model.Join;
+import stillturning.model.Terminal;
+import stillturning.parts.Part;
+import stillturning.yaml.YamlDocument;
 
 class ReadingTest {
 
-    private static final int DELETIONS = 12;
+    private static final int DELETIONS = Effort.cases(3, 12);
 
     @TempDir Path folder;
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import stillturning.bench.Effort;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
@@ -22,7 +23,7 @@ import stillturning.story.UntoldStory;
  */
 class AlikeFailuresTest {
 
-    private static final int AIRCRAFT = 150;
+    private static final int AIRCRAFT = Effort.cases(20, 150);
 
     private static final Study SANDPIPER =
             StudyReader.read(Path.of("architectures", "sandpiper")).study().orElseThrow();

@@ -1,11 +1,17 @@
 package stillturning.desktop.view.window;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javafx.scene.control.Button;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
@@ -66,12 +72,18 @@ class ScreensTest {
                 screen.close();
             }
         }
-        keep("start-light-1280x800", "desktop-start");
+        Map<String, String> kept = new LinkedHashMap<>();
+        kept.put("start-light-1280x800", "desktop-start");
         for (String area : new String[] {"draw", "size", "break", "decide", "explain"}) {
-            keep("sandpiper-" + area + "-light-1280x800", "desktop-" + area);
+            kept.put("sandpiper-" + area + "-light-1280x800", "desktop-" + area);
         }
-        keep("sandpiper-break-dark-1280x800", "desktop-break-dark");
-        keep("large-draw-light-1280x800", "desktop-draw-large");
+        kept.put("sandpiper-break-dark-1280x800", "desktop-break-dark");
+        kept.put("large-draw-light-1280x800", "desktop-draw-large");
+        Set<ByteBuffer> different = new HashSet<>();
+        for (Map.Entry<String, String> one : kept.entrySet()) {
+            different.add(ByteBuffer.wrap(keep(one.getKey(), one.getValue())));
+        }
+        assertEquals(kept.size(), different.size(), "one area's picture is that of another");
     }
 
     private static void picture(OnScreen screen, Shown shown, String tail) {
@@ -111,11 +123,10 @@ class ScreensTest {
                 : new Destination(area, Optional.of(shown.candidate), Optional.empty());
     }
 
-    private static void keep(String file, String as) throws IOException {
+    private static byte[] keep(String file, String as) throws IOException {
         Files.createDirectories(KEPT);
-        Files.copy(
-                ALL.resolve(file + ".png"),
-                KEPT.resolve(as + ".png"),
-                StandardCopyOption.REPLACE_EXISTING);
+        byte[] picture = Files.readAllBytes(ALL.resolve(file + ".png"));
+        Files.write(KEPT.resolve(as + ".png"), picture);
+        return picture;
     }
 }
