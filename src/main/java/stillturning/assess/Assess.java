@@ -1,5 +1,11 @@
 package stillturning.assess;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import stillturning.assess.Assessment.Unassessed;
 import stillturning.assess.GuessVariation.Doubts;
 import stillturning.assess.crosscheck.CrossCheck;
@@ -21,13 +27,6 @@ import stillturning.model.goal.Preferences;
 import stillturning.story.Moment;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.Consumer;
-import java.util.function.Function;
 
 /** Assesses studies: tells every failure of every candidate, judges, weighs and ranks. */
 public final class Assess {

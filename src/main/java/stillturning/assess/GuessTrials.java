@@ -2,6 +2,20 @@ package stillturning.assess;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.BiPredicate;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import stillturning.assess.GuessVariation.Doubts;
 import stillturning.assess.Guesses.Change;
 import stillturning.assess.Guesses.Choice;
@@ -19,21 +33,6 @@ import stillturning.assess.ranking.Acceptability;
 import stillturning.assess.ranking.Standing;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.function.BiPredicate;
-import java.util.function.Consumer;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** Tries one guess after another along its range, and compares with the basis. */
 final class GuessTrials {

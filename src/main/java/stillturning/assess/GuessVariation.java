@@ -1,9 +1,5 @@
 package stillturning.assess;
 
-import stillturning.assess.findout.GroupScreen;
-import stillturning.assess.findout.OpenInterval;
-import stillturning.model.Study;
-
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +8,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.function.Supplier;
+import stillturning.assess.findout.GroupScreen;
+import stillturning.assess.findout.OpenInterval;
+import stillturning.model.Study;
 
 /**
  * A guess, and the study as it would be if it were wrong.

@@ -1,12 +1,11 @@
 package stillturning.assess;
 
-import stillturning.assess.findout.OpenInterval;
-import stillturning.assess.findout.Worth;
-import stillturning.assess.ranking.Acceptability;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import stillturning.assess.findout.OpenInterval;
+import stillturning.assess.findout.Worth;
+import stillturning.assess.ranking.Acceptability;
 
 /**
  * Which guesses matter: each was tried at both ends of its range, all else as it is, and along it

@@ -1,5 +1,12 @@
 package stillturning.assess;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;
 import stillturning.model.Procedure;
@@ -13,14 +20,6 @@ import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
-
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * Plays the moves of a candidate's drill, and of its procedures after every failure that calls for

@@ -1,5 +1,11 @@
 package stillturning.assess;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import stillturning.assess.requirement.Restarts;
 import stillturning.assess.requirement.StartMargin;
 import stillturning.assess.verdict.Judge;
@@ -26,13 +32,6 @@ import stillturning.story.Setting.Shedding;
 import stillturning.story.StartAttempt;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 
 /** One candidate at other moments and under other circumstances than the usual ones. */
 final class OtherConditions {

@@ -1,5 +1,14 @@
 package stillturning.assess;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiPredicate;
 import stillturning.assess.Appraisal.Cases;
 import stillturning.assess.Appraisal.Measures;
 import stillturning.assess.Appraisal.RequirementMet;
@@ -24,16 +33,6 @@ import stillturning.story.StartAttempt;
 import stillturning.story.Story.EngineFate;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
-
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.BiPredicate;
 
 /**
  * Assesses a study in which numbers are others again, as far as the order and the requirements hang

@@ -2,6 +2,10 @@ package stillturning.assess;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import stillturning.assess.ranking.Acceptability;
 import stillturning.assess.ranking.Alternative;
 import stillturning.assess.ranking.Criterion;
@@ -20,11 +24,6 @@ import stillturning.model.Study.Weight;
 import stillturning.model.goal.ComplexityWeights;
 import stillturning.model.goal.UsualScales;
 import stillturning.model.goal.ValueScale;
-
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 
 /** A study's candidates in the numbers that ranking knows. */
 final class StudyRanking {

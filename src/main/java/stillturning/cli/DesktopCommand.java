@@ -1,18 +1,16 @@
 package stillturning.cli;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-
 import stillturning.cli.study.NamedFolder;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.ExitCode;
 import stillturning.cli.terminal.Refusal;
 import stillturning.desktop.view.window.Desktop;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 
 /** Opens the window. */
 @Command(

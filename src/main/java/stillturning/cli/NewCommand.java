@@ -1,9 +1,13 @@
 package stillturning.cli;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-
 import stillturning.cli.study.NamedFolder;
 import stillturning.cli.study.StudyArgument;
 import stillturning.cli.terminal.CommandContext;
@@ -19,12 +23,6 @@ import stillturning.files.Starter.Protection;
 import stillturning.files.Starter.Structure;
 import stillturning.report.json.JsonDocument;
 import stillturning.yaml.Problem;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 
 /** Makes a new study from a few answers. */
 @Command(

@@ -1,5 +1,13 @@
 package stillturning.dossier;
 
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
 import stillturning.assess.Guess;
 import stillturning.assess.GuessVariation;
 import stillturning.assess.GuessVariation.Doubts;
@@ -15,15 +23,6 @@ import stillturning.files.value.Variation.Place;
 import stillturning.model.Study;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.notation.Origin;
-
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Supplier;
 
 /** Which guesses of a study can be tried with another value. */
 public final class Guessing {

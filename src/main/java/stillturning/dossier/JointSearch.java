@@ -1,5 +1,11 @@
 package stillturning.dossier;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
 import stillturning.assess.Assess;
 import stillturning.dossier.JointWork.Untold;
 import stillturning.model.Candidate;
@@ -19,13 +25,6 @@ import stillturning.reliability.runup.RunUp;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.CombinedFindings.PairToKnow;
 import stillturning.story.UntoldStory;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.Consumer;
 
 /** Asks every candidate of a study what its failures do together. */
 public final class JointSearch {

@@ -1,14 +1,13 @@
 package stillturning.files;
 
-import stillturning.files.finding.CandidateReading;
-import stillturning.files.finding.FileFinding;
-import stillturning.model.Study;
-
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.files.finding.CandidateReading;
+import stillturning.files.finding.FileFinding;
+import stillturning.model.Study;
 
 /**
  * A study that may still have mistakes, for somebody who is at work on it.

@@ -1,5 +1,8 @@
 package stillturning.files;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import stillturning.files.candidate.CandidateReader;
 import stillturning.files.candidate.ChancesReader;
 import stillturning.files.candidate.CheckedStudy;
@@ -17,10 +20,6 @@ import stillturning.model.Chances.Odds;
 import stillturning.model.Installation.Fit;
 import stillturning.yaml.BindResult;
 import stillturning.yaml.Problem;
-
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * Everything that came of reading one candidate's file.

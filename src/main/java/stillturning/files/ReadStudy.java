@@ -1,5 +1,11 @@
 package stillturning.files;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import stillturning.files.candidate.Expanded;
 import stillturning.files.finding.FileRemark;
 import stillturning.files.finding.PartPlace;
@@ -9,13 +15,6 @@ import stillturning.model.Chances;
 import stillturning.model.Installation;
 import stillturning.model.Study;
 import stillturning.yaml.Problem;
-
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * What came of reading a study's folder.

@@ -1,10 +1,5 @@
 package stillturning.files;
 
-import stillturning.files.entry.Names;
-import stillturning.files.finding.FileRemark;
-import stillturning.yaml.Problem;
-import stillturning.yaml.YamlDocument;
-
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
@@ -18,6 +13,10 @@ import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import stillturning.files.entry.Names;
+import stillturning.files.finding.FileRemark;
+import stillturning.yaml.Problem;
+import stillturning.yaml.YamlDocument;
 
 /** The files of a study's folder. */
 final class StudyFolder {

@@ -1,5 +1,20 @@
 package stillturning.files;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stillturning.files.ReadCandidate.Told;
 import stillturning.files.StudyFolder.File;
 import stillturning.files.candidate.ChancesReader;
@@ -30,22 +45,6 @@ import stillturning.yaml.BindResult;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.edit.EditRefused;
-
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Collections;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
-import java.util.function.Supplier;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Reads a study's folder, every mistake in every file at once. Opened once, it makes the study as

@@ -1,5 +1,15 @@
 package stillturning.files;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import stillturning.files.candidate.CandidateReader;
 import stillturning.files.candidate.CheckedStudy;
 import stillturning.files.entry.CandidateEntry;
@@ -14,17 +24,6 @@ import stillturning.model.HalfDrawn;
 import stillturning.model.Study;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
-
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /** Makes of one reading what somebody who is at work on the study wants to see. */
 final class WorkingReading {

@@ -1,5 +1,6 @@
 package stillturning.quantity;
 
+import static java.util.Objects.requireNonNull;
 import static stillturning.quantity.Dimension.AREA;
 import static stillturning.quantity.Dimension.CAPACITANCE;
 import static stillturning.quantity.Dimension.CHARGE;
@@ -16,8 +17,6 @@ import static stillturning.quantity.Dimension.ROTATION;
 import static stillturning.quantity.Dimension.TEMPERATURE;
 import static stillturning.quantity.Dimension.TIME;
 import static stillturning.quantity.Dimension.VOLTAGE;
-
-import static java.util.Objects.requireNonNull;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;

@@ -1,5 +1,9 @@
 package stillturning.sizing;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.wiring.MetalLines.Line;
@@ -12,11 +16,6 @@ import stillturning.sizing.result.WireSchedule.Circuit;
 import stillturning.sizing.result.WireSchedule.Drop;
 import stillturning.sizing.result.WireSchedule.Supply;
 import stillturning.story.SteadyState;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /** What the wires of each load drop, warm, from bus to load and back. */
 final class Circuits {

@@ -1,5 +1,9 @@
 package stillturning.sizing;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Installation.Nature;
 import stillturning.model.wiring.MetalLines.Line;
@@ -8,11 +12,6 @@ import stillturning.parts.element.Contact;
 import stillturning.parts.element.Control;
 import stillturning.sizing.result.Carried;
 import stillturning.sizing.result.ContactSize;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Holds every contact against its rating. */
 final class ContactSizing {

@@ -2,6 +2,15 @@ package stillturning.sizing;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Phase;
 import stillturning.model.Study;
@@ -20,16 +29,6 @@ import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.SteadyStates;
 import stillturning.story.timeline.SteadyStates.Course;
-
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.Consumer;
-import java.util.stream.Stream;
 
 /**
  * Largest current of every element, over the phases of the flight and over single failures, from

@@ -1,5 +1,6 @@
 package stillturning.sizing;
 
+import java.util.List;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.wiring.MainLines;
 import stillturning.model.wiring.MainLines.MainLine;
@@ -9,8 +10,6 @@ import stillturning.parts.Wire;
 import stillturning.sizing.result.WireSchedule.Drop;
 import stillturning.sizing.result.WireSchedule.Main;
 import stillturning.story.SteadyState;
-
-import java.util.List;
 
 /** What the wires from each source to the buses next to it drop. */
 final class Mains {

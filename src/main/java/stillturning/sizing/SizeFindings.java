@@ -1,5 +1,13 @@
 package stillturning.sizing;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import stillturning.model.Phase;
 import stillturning.model.wiring.Ampacity;
 import stillturning.model.wiring.PublishedLimits;
@@ -23,15 +31,6 @@ import stillturning.sizing.result.WireSchedule;
 import stillturning.sizing.result.WireSchedule.Circuit;
 import stillturning.sizing.result.WireSchedule.Main;
 import stillturning.sizing.result.WireSize;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Compares every number with its limit. */
 final class SizeFindings {

@@ -1,5 +1,7 @@
 package stillturning.sizing;
 
+import java.util.List;
+import java.util.function.Consumer;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Installation;
@@ -13,9 +15,6 @@ import stillturning.sizing.result.SizingReport.Devices;
 import stillturning.sizing.result.SizingReport.Purchase;
 import stillturning.sizing.result.WireSchedule;
 import stillturning.story.UntoldStory;
-
-import java.util.List;
-import java.util.function.Consumer;
 
 /** Holds a candidate against the published limits of wires, protectors, contacts and sources. */
 public final class Sizing {

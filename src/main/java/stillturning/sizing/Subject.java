@@ -1,5 +1,6 @@
 package stillturning.sizing;
 
+import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
@@ -18,8 +19,6 @@ import stillturning.parts.element.curve.TimeCurrentCurve;
 import stillturning.parts.element.curve.Tripping;
 import stillturning.sizing.result.Carried;
 import stillturning.sizing.result.ProtectorSize.Kind;
-
-import java.util.Optional;
 
 /** The candidate that is sized, with what is known of it already. */
 record Subject(

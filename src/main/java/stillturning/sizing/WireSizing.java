@@ -1,5 +1,9 @@
 package stillturning.sizing;
 
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import stillturning.model.wiring.Ampacity;
 import stillturning.model.wiring.Ampacity.Place;
 import stillturning.model.wiring.MetalLines.Line;
@@ -20,11 +24,6 @@ import stillturning.sizing.result.WireSize.Ends;
 import stillturning.sizing.result.WireSize.Guard;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
-
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Holds every wire against what it carries, what protects it, and what it may drop. */
 final class WireSizing {

@@ -1,12 +1,11 @@
 package stillturning.story;
 
-import stillturning.model.Candidate.Hit;
-
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import stillturning.model.Candidate.Hit;
 
 /**
  * What there is to see and to measure while things are held in one condition on the ground.

@@ -1,10 +1,5 @@
 package stillturning.structure;
 
-import stillturning.model.Cockpit;
-import stillturning.parts.Part;
-import stillturning.parts.element.Contact;
-import stillturning.parts.element.Control.ByHand;
-
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,6 +8,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stillturning.model.Cockpit;
+import stillturning.parts.Part;
+import stillturning.parts.element.Contact;
+import stillturning.parts.element.Control.ByHand;
 
 /** Where the levers stand in flight or can be put by a procedure. */
 final class LeverPositions {

@@ -3,10 +3,16 @@ package stillturning.assess;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.TreeSet;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.Cue;
@@ -17,14 +23,6 @@ import stillturning.model.failure.FailureCatalogue;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.SplittableRandom;
-import java.util.TreeSet;
-import java.util.stream.LongStream;
 
 /** What the engine can spare depends on what is still alive. */
 class BestSheddingTest {

@@ -1,13 +1,12 @@
 package stillturning.files;
 
-import stillturning.files.finding.FileRemark;
-import stillturning.model.Candidate;
-import stillturning.yaml.Problem;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Collectors;
+import stillturning.files.finding.FileRemark;
+import stillturning.model.Candidate;
+import stillturning.yaml.Problem;
 
 /** A small complete study; all values invented. */
 public final class SampleStudy {

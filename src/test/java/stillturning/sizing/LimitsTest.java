@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
 import stillturning.model.Installation.Nature;
 import stillturning.model.wiring.MainLines;
 import stillturning.model.wiring.PublishedLimits;

@@ -3,22 +3,6 @@ package stillturning.structure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-
-import stillturning.assess.front.Found;
-import stillturning.assess.front.FrontSearch;
-import stillturning.assess.front.SearchLimits;
-import stillturning.assess.front.SearchWatch;
-import stillturning.assess.front.Space;
-import stillturning.assess.front.TrialResult;
-import stillturning.model.Candidate;
-import stillturning.model.EngineLogic;
-import stillturning.parts.Part;
-import stillturning.parts.switching.Switch.Throw;
-import stillturning.structure.shape.CandidateForm;
-import stillturning.structure.shape.CanonicalGraph;
-
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -31,6 +15,20 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.function.BiConsumer;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import stillturning.assess.front.Found;
+import stillturning.assess.front.FrontSearch;
+import stillturning.assess.front.SearchLimits;
+import stillturning.assess.front.SearchWatch;
+import stillturning.assess.front.Space;
+import stillturning.assess.front.TrialResult;
+import stillturning.model.Candidate;
+import stillturning.model.EngineLogic;
+import stillturning.parts.Part;
+import stillturning.parts.switching.Switch.Throw;
+import stillturning.structure.shape.CandidateForm;
+import stillturning.structure.shape.CanonicalGraph;
 
 /**
  * Small families of wirings, every member of which is looked at: the search finds the same front

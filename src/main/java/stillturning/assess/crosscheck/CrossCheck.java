@@ -1,5 +1,11 @@
 package stillturning.assess.crosscheck;
 
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import stillturning.model.Candidate;
 import stillturning.model.Procedure;
 import stillturning.model.Study;
@@ -15,13 +21,6 @@ import stillturning.story.timeline.Timeline;
 import stillturning.structure.Relaxation;
 import stillturning.structure.Removal;
 import stillturning.structure.Structure;
-
-import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * Holds a candidate's shape against its stories, part by part, the part removed in both.

@@ -1,5 +1,10 @@
 package stillturning.assess.crosscheck;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Circuit;
@@ -10,12 +15,6 @@ import stillturning.parts.Alteration.Removed;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Part;
 import stillturning.parts.element.Conversion;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.function.Predicate;
 
 /** A part gone with all that it does. */
 final class WithoutPart {

@@ -1,11 +1,5 @@
 package stillturning.assess.exchange;
 
-import stillturning.model.Candidate;
-import stillturning.model.Join;
-import stillturning.model.Terminal;
-import stillturning.parts.Exchangeable;
-import stillturning.parts.Part;
-
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -16,6 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import stillturning.model.Candidate;
+import stillturning.model.Join;
+import stillturning.model.Terminal;
+import stillturning.parts.Exchangeable;
+import stillturning.parts.Part;
 
 /** Makes candidates that have some groups from one candidate and the rest from another. */
 final class Mixing {

@@ -1,10 +1,5 @@
 package stillturning.assess.exchange;
 
-import stillturning.model.Candidate;
-import stillturning.model.Terminal;
-import stillturning.parts.Part;
-import stillturning.parts.element.Generator;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -12,6 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import stillturning.model.Candidate;
+import stillturning.model.Terminal;
+import stillturning.parts.Part;
+import stillturning.parts.element.Generator;
 
 /** The parts of one candidate of a pair and their nets, seen against the other one. */
 final class PairedWiring {

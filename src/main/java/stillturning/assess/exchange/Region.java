@@ -1,10 +1,5 @@
 package stillturning.assess.exchange;
 
-import stillturning.model.Terminal;
-import stillturning.parts.Part;
-import stillturning.parts.element.Cell;
-import stillturning.parts.element.Generator;
-
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -12,6 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import stillturning.model.Terminal;
+import stillturning.parts.Part;
+import stillturning.parts.element.Cell;
+import stillturning.parts.element.Generator;
 
 /**
  * A place where two candidates are not alike.

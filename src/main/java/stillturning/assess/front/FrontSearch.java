@@ -1,8 +1,5 @@
 package stillturning.assess.front;
 
-import stillturning.assess.front.Lanes.Pick;
-import stillturning.assess.front.Space.Look;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -10,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import stillturning.assess.front.Lanes.Pick;
+import stillturning.assess.front.Space.Look;
 
 /**
  * Searches a space for what nothing outdoes.

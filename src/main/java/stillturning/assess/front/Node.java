@@ -2,11 +2,6 @@ package stillturning.assess.front;
 
 import static java.util.Objects.requireNonNull;
 
-import org.jspecify.annotations.Nullable;
-
-import stillturning.assess.front.Space.Step;
-import stillturning.assess.front.Space.Turn;
-
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -15,6 +10,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import stillturning.assess.front.Space.Step;
+import stillturning.assess.front.Space.Turn;
 
 /** A thing that was reached, and the steps from it that are left. */
 final class Node<C> {

@@ -14,9 +14,6 @@ import static stillturning.cli.breaking.BreakOption.PLOT;
 import static stillturning.cli.breaking.BreakOption.RANGES;
 import static stillturning.cli.breaking.BreakOption.RESUME;
 
-import stillturning.cli.terminal.Answer;
-import stillturning.cli.terminal.Refusal;
-
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -24,6 +21,8 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import stillturning.cli.terminal.Answer;
+import stillturning.cli.terminal.Refusal;
 
 /** The questions about failures: the options that ask each, those that belong to it, its class. */
 @SuppressWarnings("ImmutableEnumChecker") // sets made by Set.of, functions that hold nothing

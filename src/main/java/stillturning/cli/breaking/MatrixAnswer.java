@@ -1,5 +1,6 @@
 package stillturning.cli.breaking;
 
+import java.util.List;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.cli.study.StudyAssessment;
@@ -11,8 +12,6 @@ import stillturning.report.json.JsonReport;
 import stillturning.report.table.TextTable;
 import stillturning.report.terminal.OtherFindings;
 import stillturning.report.terminal.TerminalTables;
-
-import java.util.List;
 
 /** What every failure does to every candidate. */
 record MatrixAnswer(Assessment assessment, List<SameEnding> endings, BreakOptions options)

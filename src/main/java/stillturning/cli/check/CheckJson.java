@@ -3,6 +3,11 @@ package stillturning.cli.check;
 import static stillturning.report.json.JsonTypes.WHOLE;
 import static stillturning.report.json.JsonTypes.list;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
 import stillturning.cli.check.StudyCheck.Flying;
 import stillturning.files.candidate.Expanded;
 import stillturning.files.finding.FileRemark;
@@ -16,12 +21,6 @@ import stillturning.sizing.result.SizeFinding;
 import stillturning.sizing.result.SizingReport;
 import stillturning.story.NormalFlight;
 import stillturning.yaml.Problem;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.function.Function;
 
 /** A check for other programs. */
 public final class CheckJson {

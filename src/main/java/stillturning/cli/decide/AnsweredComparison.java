@@ -1,5 +1,7 @@
 package stillturning.cli.decide;
 
+import java.util.List;
+import java.util.Optional;
 import stillturning.assess.Assessment;
 import stillturning.cli.joint.ResumedSearch;
 import stillturning.cli.study.FoundStudy;
@@ -18,9 +20,6 @@ import stillturning.report.answer.FirstAnswer.LeftOut;
 import stillturning.report.answer.FirstQuestion;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.terminal.BlockText;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * The candidates of a study ranked, and the answer on one screen.

@@ -1,18 +1,16 @@
 package stillturning.cli.decide;
 
+import java.util.List;
+import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-
 import stillturning.cli.decide.AnsweredComparison.Extent;
 import stillturning.cli.study.FoundStudy;
 import stillturning.cli.study.SoundCandidates;
 import stillturning.cli.study.StudyArgument;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Output;
-
-import java.util.List;
-import java.util.concurrent.Callable;
 
 /** Compares and ranks the candidates of a study. */
 @Command(

@@ -1,9 +1,15 @@
 package stillturning.cli.decide;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-
 import stillturning.cli.joint.ResumedSearch;
 import stillturning.cli.size.StudySizes;
 import stillturning.cli.study.FoundStudy;
@@ -29,14 +35,6 @@ import stillturning.report.paper.PaperContents.Edition;
 import stillturning.report.pdf.PaperSize;
 import stillturning.report.pdf.PdfSetter;
 import stillturning.sizing.result.SizingReport;
-
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 
 /** Writes down the comparison with everything behind it. */
 @Command(

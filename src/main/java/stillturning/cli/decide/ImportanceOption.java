@@ -1,7 +1,8 @@
 package stillturning.cli.decide;
 
+import java.util.ArrayList;
+import java.util.List;
 import picocli.CommandLine.Option;
-
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.cli.terminal.Refusal;
@@ -11,9 +12,6 @@ import stillturning.model.Study.Weight;
 import stillturning.model.goal.CriterionOrder;
 import stillturning.model.goal.MeanWeights;
 import stillturning.model.goal.Preferences;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** What somebody knows of the order of the weights beside what the study says. */
 final class ImportanceOption {

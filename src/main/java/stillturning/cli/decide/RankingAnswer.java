@@ -1,5 +1,8 @@
 package stillturning.cli.decide;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 import stillturning.assess.Assessment;
 import stillturning.assess.Guesses;
 import stillturning.assess.ranking.RankingResult;
@@ -22,10 +25,6 @@ import stillturning.report.table.TextTable;
 import stillturning.report.terminal.GuessTexts;
 import stillturning.report.terminal.OtherFindings;
 import stillturning.report.terminal.TerminalTables;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.function.UnaryOperator;
 
 /**
  * The candidates of a study ranked.

@@ -1,7 +1,8 @@
 package stillturning.cli.decide;
 
+import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Option;
-
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.cli.terminal.Refusal;
@@ -11,9 +12,6 @@ import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
 import stillturning.model.goal.CriterionOrder;
 import stillturning.model.goal.Preferences;
-
-import java.util.List;
-import java.util.Optional;
 
 /** Other weights than the study's, asked by swing. */
 final class SwingOption {

@@ -1,9 +1,19 @@
 package stillturning.cli.explore;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-
 import stillturning.assess.front.SearchLimits;
 import stillturning.assess.front.SearchWatch;
 import stillturning.cli.study.FoundStudy;
@@ -25,18 +35,6 @@ import stillturning.report.explored.FrontPicture;
 import stillturning.report.terminal.BlockText;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.disk.WholeFile;
-
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.Duration;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 
 /** Looks for layouts that nothing outdoes. */
 @Command(

@@ -1,13 +1,12 @@
 package stillturning.cli.explore;
 
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
 import stillturning.assess.front.SearchWatch;
 import stillturning.assess.front.Tally;
 import stillturning.assess.front.TrialResult;
 import stillturning.cli.terminal.Progress;
-
-import java.time.Duration;
-import java.util.List;
-import java.util.Optional;
 
 /** Tells how far a search is, keeps what it finds, and ends it when its time is up. */
 final class FollowedSearch implements SearchWatch {

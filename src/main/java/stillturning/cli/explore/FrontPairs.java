@@ -1,5 +1,8 @@
 package stillturning.cli.explore;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Progress;
 import stillturning.cli.terminal.Refusal;
@@ -12,10 +15,6 @@ import stillturning.reliability.cutset.Searched;
 import stillturning.reliability.cutset.SetSearchWatch;
 import stillturning.report.explored.ExploredFront.Layout;
 import stillturning.story.UntoldStory;
-
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 
 /** Counts the pairs of single failures that end the engine, for what is on a front. */
 final class FrontPairs {

@@ -1,15 +1,14 @@
 package stillturning.cli.explore;
 
-import stillturning.assess.front.TrialResult;
-import stillturning.cli.terminal.CommandContext;
-import stillturning.cli.terminal.Refusal;
-import stillturning.cli.terminal.ResumeFile;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.assess.front.TrialResult;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.Refusal;
+import stillturning.cli.terminal.ResumeFile;
 
 /** The file in which is kept what came of every layout that was looked at. */
 final class KeptTrials implements AutoCloseable {

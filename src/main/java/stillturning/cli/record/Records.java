@@ -1,5 +1,9 @@
 package stillturning.cli.record;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import stillturning.cli.study.FoundStudy;
 import stillturning.cli.study.ProblemText;
 import stillturning.cli.terminal.CommandContext;
@@ -14,11 +18,6 @@ import stillturning.files.value.Variation;
 import stillturning.report.record.ValueOffer;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
-
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 
 /** The record of a candidate and the files of its study, to be written. */
 final class Records {

@@ -1,5 +1,7 @@
 package stillturning.cli.study;
 
+import java.util.List;
+import java.util.Optional;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Refusal;
 import stillturning.files.ReadStudy;
@@ -7,9 +9,6 @@ import stillturning.files.StudyReader;
 import stillturning.files.value.Variation;
 import stillturning.model.Chances;
 import stillturning.model.Study;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * The study that a command is about, without a problem.

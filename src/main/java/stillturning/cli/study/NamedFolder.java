@@ -1,11 +1,10 @@
 package stillturning.cli.study;
 
-import stillturning.cli.terminal.CommandContext;
-import stillturning.cli.terminal.Refusal;
-
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.Refusal;
 
 /** The folder that a study's name means: as written, or of that name among the architectures. */
 public final class NamedFolder {

@@ -1,9 +1,13 @@
 package stillturning.cli.suggest;
 
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-
 import stillturning.assess.front.SearchLimits;
 import stillturning.assess.front.SearchWatch;
 import stillturning.assess.front.Tally;
@@ -23,12 +27,6 @@ import stillturning.files.edit.ChangeRefused;
 import stillturning.files.move.Drawn;
 import stillturning.model.Candidate;
 import stillturning.story.UntoldStory;
-
-import java.time.Duration;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 
 /** Looks for small changes that would mend a candidate. */
 @Command(

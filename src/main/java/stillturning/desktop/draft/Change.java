@@ -1,10 +1,9 @@
 package stillturning.desktop.draft;
 
-import stillturning.files.edit.FileChange;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stillturning.files.edit.FileChange;
 
 /**
  * Something that a person does to a study: as a whole or not at all, and undone as a whole.

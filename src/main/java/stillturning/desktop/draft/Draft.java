@@ -1,11 +1,5 @@
 package stillturning.desktop.draft;
 
-import stillturning.desktop.draft.OutsideChanges.Pending;
-import stillturning.files.StudyReader;
-import stillturning.files.edit.ChangeRefused;
-import stillturning.yaml.Problem;
-import stillturning.yaml.YamlDocument;
-
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -18,6 +12,11 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import stillturning.desktop.draft.OutsideChanges.Pending;
+import stillturning.files.StudyReader;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.yaml.Problem;
+import stillturning.yaml.YamlDocument;
 
 /**
  * A study's folder opened for editing: texts, named changes that can be taken back, and what became

@@ -1,10 +1,9 @@
 package stillturning.desktop.draft;
 
+import java.util.List;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.edit.YamlEdit;
-
-import java.util.List;
 
 /** One thing done to one file of a study, as a value. Files go by their names with ending. */
 public sealed interface DraftStep {

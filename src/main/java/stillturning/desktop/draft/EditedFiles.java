@@ -1,12 +1,5 @@
 package stillturning.desktop.draft;
 
-import stillturning.files.edit.ChangeRefused;
-import stillturning.files.entry.Names;
-import stillturning.yaml.Problem;
-import stillturning.yaml.YamlDocument;
-import stillturning.yaml.edit.EditRefused;
-import stillturning.yaml.edit.YamlEdit;
-
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.Collections;
@@ -16,6 +9,12 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.entry.Names;
+import stillturning.yaml.Problem;
+import stillturning.yaml.YamlDocument;
+import stillturning.yaml.edit.EditRefused;
+import stillturning.yaml.edit.YamlEdit;
 
 /** All files of a study; a step gives others and leaves these alone. */
 final class EditedFiles {

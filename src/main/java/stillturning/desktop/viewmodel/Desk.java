@@ -1,11 +1,15 @@
 package stillturning.desktop.viewmodel;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.assess.requirement.Survey;
@@ -20,12 +24,6 @@ import stillturning.files.finding.CandidateReading;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.quantity.UnitSystem;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.Consumer;
 
 /**
  * The open study: what its texts say now, what was found out about it, which candidate is open, and

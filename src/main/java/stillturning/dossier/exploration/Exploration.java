@@ -1,5 +1,10 @@
 package stillturning.dossier.exploration;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.assess.front.Found;
@@ -26,12 +31,6 @@ import stillturning.report.explored.Yardstick;
 import stillturning.sizing.Sizing;
 import stillturning.story.UntoldStory;
 import stillturning.yaml.YamlDocument;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** Looks for layouts of a study that nothing outdoes. */
 public final class Exploration {

@@ -1,5 +1,7 @@
 package stillturning.dossier.exploration;
 
+import java.util.List;
+import java.util.Set;
 import stillturning.assess.Scrutiny;
 import stillturning.assess.front.Space;
 import stillturning.assess.front.TrialResult;
@@ -12,9 +14,6 @@ import stillturning.files.move.MoveKind;
 import stillturning.report.explored.Yardstick;
 import stillturning.story.UntoldStory;
 import stillturning.structure.shape.CandidateForm;
-
-import java.util.List;
-import java.util.Set;
 
 /**
  * Layouts, and the changes that lead from one to others.

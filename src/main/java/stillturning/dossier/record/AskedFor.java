@@ -1,5 +1,14 @@
 package stillturning.dossier.record;
 
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import stillturning.files.ReadStudy;
 import stillturning.files.record.Blank;
 import stillturning.files.record.Blank.Notation;
@@ -21,16 +30,6 @@ import stillturning.report.groundtest.PlannedTest;
 import stillturning.report.record.FormLine;
 import stillturning.report.record.MeasuredWords;
 import stillturning.story.UntoldStory;
-
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Consumer;
-import java.util.stream.Collectors;
 
 /** Everything of a candidate that can be filled in, and the form that asks for it. */
 public final class AskedFor {

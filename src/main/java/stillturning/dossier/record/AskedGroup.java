@@ -1,8 +1,7 @@
 package stillturning.dossier.record;
 
-import stillturning.report.record.FormLine;
-
 import java.util.List;
+import stillturning.report.record.FormLine;
 
 /** Some of what is asked for, under one title. */
 public record AskedGroup(String title, List<FormLine> lines) {

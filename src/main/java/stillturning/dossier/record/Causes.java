@@ -1,5 +1,13 @@
 package stillturning.dossier.record;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import stillturning.files.StudyReader;
 import stillturning.files.value.Range;
 import stillturning.files.value.Variation;
@@ -28,15 +36,6 @@ import stillturning.report.record.Explained.Written;
 import stillturning.report.record.ExplainedValue;
 import stillturning.report.record.FormLine;
 import stillturning.story.UntoldStory;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Consumer;
-import java.util.stream.Collectors;
 
 /**
  * Which values of a study would explain readings of a ground test that do not keep to their

@@ -1,5 +1,12 @@
 package stillturning.dossier.record;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import stillturning.files.record.FilledForm;
 import stillturning.files.record.FilledForm.Filled;
 import stillturning.files.record.FilledForm.Former;
@@ -26,14 +33,6 @@ import stillturning.report.record.FormLine;
 import stillturning.report.record.MeasuredWords;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 /** What was filled in and what a log says, held against what is predicted. */
 public final class Held {

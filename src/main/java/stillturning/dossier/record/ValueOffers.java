@@ -1,5 +1,11 @@
 package stillturning.dossier.record;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.files.edit.ChangeRefused;
@@ -17,13 +23,6 @@ import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
 import stillturning.yaml.notation.Origin;
 import stillturning.yaml.notation.Source;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Values of the study that could be replaced by measured ones, and the files with them in. */
 public final class ValueOffers {

@@ -1,5 +1,12 @@
 package stillturning.dossier.suggest;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Scrutiny;
 import stillturning.assess.front.Space;
@@ -14,14 +21,6 @@ import stillturning.model.Join;
 import stillturning.parts.Part;
 import stillturning.story.UntoldStory;
 import stillturning.structure.shape.CandidateForm;
-
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Drawings that small changes lead to, from one in which something is to be mended. */
 final class MendSpace implements Space<Drawn> {

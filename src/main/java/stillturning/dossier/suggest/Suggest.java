@@ -1,5 +1,9 @@
 package stillturning.dossier.suggest;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Scrutiny;
 import stillturning.assess.front.Found;
@@ -12,11 +16,6 @@ import stillturning.assess.suggest.Wanted;
 import stillturning.dossier.RequirementSurvey;
 import stillturning.files.move.Drawn;
 import stillturning.story.UntoldStory;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.stream.Stream;
 
 /** Looks for small changes that mend a candidate. */
 public final class Suggest {

@@ -1,5 +1,9 @@
 package stillturning.files.candidate;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
@@ -22,11 +26,6 @@ import stillturning.model.wiring.OpenGauges;
 import stillturning.parts.Load;
 import stillturning.parts.Tag;
 import stillturning.yaml.DocumentPlaces;
-
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
 
 /** Makes a candidate of what is written, every sketch expanded, and tells what does not fit. */
 public final class CandidateReader {

@@ -1,5 +1,15 @@
 package stillturning.files.candidate;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import stillturning.files.candidate.RunBuilder.Laid;
 import stillturning.files.candidate.RunBuilder.Line;
 import stillturning.files.candidate.RunBuilder.Result;
@@ -16,17 +26,6 @@ import stillturning.parts.Cable;
 import stillturning.parts.Part;
 import stillturning.quantity.WireGauge;
 import stillturning.yaml.DocumentPlaces;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Builds a candidate's links, feeds and returns. */
 final class RunsReader {

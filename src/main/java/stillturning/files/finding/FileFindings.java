@@ -1,13 +1,5 @@
 package stillturning.files.finding;
 
-import stillturning.files.entry.CandidateEntry;
-import stillturning.files.entry.RunText;
-import stillturning.files.entry.RunText.Anchor;
-import stillturning.files.entry.RunText.Item;
-import stillturning.files.entry.RunText.Through;
-import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.Problem;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -16,6 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import stillturning.files.entry.CandidateEntry;
+import stillturning.files.entry.RunText;
+import stillturning.files.entry.RunText.Anchor;
+import stillturning.files.entry.RunText.Item;
+import stillturning.files.entry.RunText.Through;
+import stillturning.yaml.DocumentPlaces;
+import stillturning.yaml.Problem;
 
 /** Finds out which parts of a candidate a message is about. */
 public final class FileFindings {

@@ -1,16 +1,15 @@
 package stillturning.files.finding;
 
-import stillturning.files.entry.Names;
-import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.Problem;
-import stillturning.yaml.Spelling;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.files.entry.Names;
+import stillturning.yaml.DocumentPlaces;
+import stillturning.yaml.Problem;
+import stillturning.yaml.Spelling;
 
 /** Collects what is to be said about one file. */
 public final class ProblemCollector {

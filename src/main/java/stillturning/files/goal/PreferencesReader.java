@@ -1,5 +1,12 @@
 package stillturning.files.goal;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import stillturning.files.entry.CriteriaEntry;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.finding.ProblemCollector;
@@ -13,14 +20,6 @@ import stillturning.model.goal.MeanWeights;
 import stillturning.model.goal.Preferences;
 import stillturning.model.goal.ValueScale;
 import stillturning.yaml.DocumentPlaces;
-
-import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Reads what a study prefers: weights, their order, scales, and what adds to complexity. */
 public final class PreferencesReader {

@@ -1,5 +1,13 @@
 package stillturning.files.record;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import stillturning.files.record.FilledForm.Filled;
 import stillturning.files.record.FilledForm.Former;
 import stillturning.files.record.FilledForm.Value;
@@ -9,15 +17,6 @@ import stillturning.yaml.Spelling;
 import stillturning.yaml.Tree;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
-
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 
 /** Reads a form that was filled in. */
 public final class FormReader {

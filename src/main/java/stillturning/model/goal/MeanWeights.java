@@ -1,11 +1,10 @@
 package stillturning.model.goal;
 
-import stillturning.model.CriterionName;
-import stillturning.model.Study.Weight;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stillturning.model.CriterionName;
+import stillturning.model.Study.Weight;
 
 /**
  * The weights of one who knows none: the mean of all that agree with what is known of their order.

@@ -1,10 +1,9 @@
 package stillturning.model.goal;
 
-import stillturning.model.CriterionName;
-import stillturning.model.Study.Weight;
-
 import java.util.List;
 import java.util.Optional;
+import stillturning.model.CriterionName;
+import stillturning.model.Study.Weight;
 
 /**
  * What the builder prefers.

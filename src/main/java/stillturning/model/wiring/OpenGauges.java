@@ -1,5 +1,14 @@
 package stillturning.model.wiring;
 
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiPredicate;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
@@ -14,16 +23,6 @@ import stillturning.parts.Cable;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;
 import stillturning.parts.element.curve.WireHeating;
-
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.BiPredicate;
-import java.util.function.BooleanSupplier;
-import java.util.stream.Stream;
 
 /**
  * Thickens the wires whose gauge nobody wrote until they meet the rules by which sizes are judged:

@@ -1,5 +1,8 @@
 package stillturning.reliability.asbuilt;
 
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
@@ -12,17 +15,12 @@ import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
-
 import stillturning.parts.element.Cell;
 import stillturning.reliability.asbuilt.DischargeLog.Sample;
 import stillturning.reliability.asbuilt.FittedBattery.Quality;
 import stillturning.reliability.asbuilt.FittedValue.Known;
 import stillturning.reliability.asbuilt.FittedValue.Of;
 import stillturning.reliability.asbuilt.FittedValue.Unknown;
-
-import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Capacity, resistance and first charge of a battery, by least squares over a discharge. */
 public final class DischargeFit {

@@ -1,5 +1,14 @@
 package stillturning.reliability.asbuilt;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.LoadNeed;
 import stillturning.model.Study;
@@ -20,16 +29,6 @@ import stillturning.story.Spell;
 import stillturning.story.Spell.Condition;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Everything that is predicted of a candidate and can be measured. */
 public final class Expectations {

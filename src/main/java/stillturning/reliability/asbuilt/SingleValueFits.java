@@ -1,10 +1,9 @@
 package stillturning.reliability.asbuilt;
 
-import stillturning.reliability.asbuilt.Compared.Verdict;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import stillturning.reliability.asbuilt.Compared.Verdict;
 
 /**
  * Which single values would explain what was measured: each in turn is moved until the squares of

@@ -1,15 +1,14 @@
 package stillturning.reliability.asbuilt;
 
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import stillturning.reliability.groundtest.Configuration;
 import stillturning.reliability.groundtest.GroundTest;
 import stillturning.reliability.groundtest.Hand;
 import stillturning.reliability.groundtest.Stage;
 import stillturning.reliability.groundtest.TestStep;
-
-import java.util.LinkedHashMap;
-import java.util.Locale;
-import java.util.Map;
-import java.util.stream.Collectors;
 
 /**
  * Names of the steps of a plan that say what is done: a step keeps its name when the study changes

@@ -1,5 +1,12 @@
 package stillturning.reliability.combined;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import stillturning.model.Candidate;
 import stillturning.model.LoadNeed;
 import stillturning.model.Procedure;
@@ -17,14 +24,6 @@ import stillturning.reliability.cutset.SetVerdict;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.SteadyStates;
 import stillturning.story.timeline.Timeline;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /** Finds what events do together in one candidate. */
 public final class CombinedFailures {

@@ -1,8 +1,7 @@
 package stillturning.reliability.combined;
 
-import stillturning.reliability.cutset.SetVerdict;
-
 import java.util.Set;
+import stillturning.reliability.cutset.SetVerdict;
 
 /**
  * What a set of changes came to.

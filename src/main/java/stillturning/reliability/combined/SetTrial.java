@@ -1,9 +1,17 @@
 package stillturning.reliability.combined;
 
+import static java.util.stream.Collectors.toSet;
 import static stillturning.story.timeline.Timeline.HORIZON_SECONDS;
 
-import static java.util.stream.Collectors.toSet;
-
+import java.nio.IntBuffer;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 import stillturning.model.Candidate;
 import stillturning.model.CountsFrom;
 import stillturning.model.Landing;
@@ -19,16 +27,6 @@ import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
-
-import java.nio.IntBuffer;
-import java.util.Arrays;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.IntStream;
 
 /**
  * Tells what sets of events lead to, each set of changes once.

@@ -1,14 +1,13 @@
 package stillturning.reliability.cover;
 
-import stillturning.reliability.cover.CoverChoice.Proof;
-import stillturning.reliability.cover.Solver.Answer;
-import stillturning.reliability.cover.Solver.Budget;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
+import stillturning.reliability.cover.CoverChoice.Proof;
+import stillturning.reliability.cover.Solver.Answer;
+import stillturning.reliability.cover.Solver.Budget;
 
 /** Chooses the cheapest sets that cover every item which can be covered at all. */
 public final class Cover {

@@ -1,13 +1,12 @@
 package stillturning.reliability.cover;
 
-import stillturning.reliability.cover.CoverChoice.Proof;
-import stillturning.reliability.cover.Solver.Answer;
-import stillturning.reliability.cover.Solver.Budget;
-
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import stillturning.reliability.cover.CoverChoice.Proof;
+import stillturning.reliability.cover.Solver.Answer;
+import stillturning.reliability.cover.Solver.Budget;
 
 /**
  * The cheapest choice for some needs: a greedy one, then ever cheaper ones until none is left, then

@@ -1,15 +1,5 @@
 package stillturning.reliability.groundtest;
 
-import stillturning.model.Candidate;
-import stillturning.model.Study;
-import stillturning.model.Zone;
-import stillturning.model.failure.Failure;
-import stillturning.model.failure.FailureCatalogue;
-import stillturning.reliability.groundtest.NotShown.Why;
-import stillturning.reliability.groundtest.Trials.Found;
-import stillturning.story.Spell;
-import stillturning.story.UntoldStory;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -19,6 +9,15 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.model.Zone;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
+import stillturning.reliability.groundtest.NotShown.Why;
+import stillturning.reliability.groundtest.Trials.Found;
+import stillturning.story.Spell;
+import stillturning.story.UntoldStory;
 
 /** Finds what can be shown of a candidate on the ground, and puts it in an order. */
 public final class GroundTests {

@@ -1,18 +1,17 @@
 package stillturning.reliability.groundtest;
 
-import stillturning.model.Candidate;
-import stillturning.model.Candidate.Hit;
-import stillturning.parts.FailureMode;
-import stillturning.parts.Lever;
-import stillturning.parts.Part;
-import stillturning.parts.element.Element;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import stillturning.model.Candidate;
+import stillturning.model.Candidate.Hit;
+import stillturning.parts.FailureMode;
+import stillturning.parts.Lever;
+import stillturning.parts.Part;
+import stillturning.parts.element.Element;
 
 /** Everything that a hand can open or take off in a candidate, in the order of its parts. */
 final class HandOpenings {

@@ -1,11 +1,10 @@
 package stillturning.reliability.groundtest;
 
+import java.util.Map;
 import stillturning.model.Candidate;
 import stillturning.parts.Part;
 import stillturning.reliability.groundtest.InstrumentReading.Of;
 import stillturning.story.Spell;
-
-import java.util.Map;
 
 /** Whether two states of a candidate are the same, by what can be seen and measured. */
 final class Likeness {

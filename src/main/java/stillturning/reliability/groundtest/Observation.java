@@ -1,14 +1,5 @@
 package stillturning.reliability.groundtest;
 
-import stillturning.model.Candidate;
-import stillturning.model.LoadNeed;
-import stillturning.model.Study;
-import stillturning.parts.Part;
-import stillturning.reliability.groundtest.Expected.Inputs;
-import stillturning.story.Spell;
-import stillturning.story.StoryEvent;
-import stillturning.story.StoryEvent.Kind;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -18,6 +9,14 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import stillturning.model.Candidate;
+import stillturning.model.LoadNeed;
+import stillturning.model.Study;
+import stillturning.parts.Part;
+import stillturning.reliability.groundtest.Expected.Inputs;
+import stillturning.story.Spell;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
 
 /** What is read off a step that was played: what must happen and what instruments must show. */
 final class Observation {

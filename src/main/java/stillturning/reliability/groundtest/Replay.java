@@ -1,14 +1,13 @@
 package stillturning.reliability.groundtest;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.reliability.groundtest.Observation.Twice;
 import stillturning.story.Spell;
 import stillturning.story.UntoldStory;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * Steps of a plan tried again, each by itself, in an aircraft whose values may be others than those

@@ -1,5 +1,10 @@
 package stillturning.reliability.groundtest;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.reliability.groundtest.GroundTests.Showing;
@@ -7,12 +12,6 @@ import stillturning.reliability.groundtest.Observation.Twice;
 import stillturning.story.Spell;
 import stillturning.story.Spell.Condition;
 import stillturning.story.UntoldStory;
-
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** Divides steps into stages that no battery finds too long, and plays them. */
 final class Staging {

@@ -1,10 +1,9 @@
 package stillturning.reliability.runup;
 
-import stillturning.story.Rehearsal.Pace;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import stillturning.story.Rehearsal.Pace;
 
 /**
  * What to check before take-off, and what it leaves hidden.

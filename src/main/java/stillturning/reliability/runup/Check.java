@@ -1,9 +1,8 @@
 package stillturning.reliability.runup;
 
-import stillturning.story.PilotView;
-
 import java.util.List;
 import java.util.Map;
+import stillturning.story.PilotView;
 
 /**
  * Levers moved on the ground with the engine running, something looked at, levers moved back.

@@ -1,5 +1,12 @@
 package stillturning.reliability.runup;
 
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import stillturning.model.Candidate;
 import stillturning.model.Procedure;
 import stillturning.model.Study;
@@ -9,14 +16,6 @@ import stillturning.parts.Lever;
 import stillturning.story.Rehearsal.Pace;
 import stillturning.story.Setting;
 import stillturning.story.UntoldStory;
-
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 
 /** Moves levers on the ground, with the engine running, and looks. */
 final class GroundTrials {

@@ -1,5 +1,14 @@
 package stillturning.reliability.runup;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.IntStream;
 import stillturning.model.Candidate;
 import stillturning.model.Reach;
 import stillturning.parts.Lever;
@@ -12,16 +21,6 @@ import stillturning.story.PilotView;
 import stillturning.story.PilotView.Engine;
 import stillturning.story.Rehearsal;
 import stillturning.story.UntoldStory;
-
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.Set;
-import java.util.stream.IntStream;
 
 /**
  * Plays sets of moves move by move, at a hand's pace and once more slowly, and finds orders in

@@ -1,13 +1,12 @@
 package stillturning.reliability.runup;
 
-import stillturning.story.AdverseEffect;
-
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import stillturning.story.AdverseEffect;
 
 /**
  * Moves that would reveal failures and are not offered as a check.

@@ -1,14 +1,5 @@
 package stillturning.reliability.runup;
 
-import stillturning.model.Candidate;
-import stillturning.model.Study;
-import stillturning.reliability.combined.CombinedResult;
-import stillturning.reliability.combined.Event;
-import stillturning.reliability.cover.Cover;
-import stillturning.reliability.cover.CoverChoice;
-import stillturning.reliability.cover.CoverSet;
-import stillturning.story.UntoldStory;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -17,6 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.Event;
+import stillturning.reliability.cover.Cover;
+import stillturning.reliability.cover.CoverChoice;
+import stillturning.reliability.cover.CoverSet;
+import stillturning.story.UntoldStory;
 
 /** Finds what nobody sees in flight, and the fewest checks on the ground that show it. */
 public final class RunUp {

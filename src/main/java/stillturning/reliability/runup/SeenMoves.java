@@ -1,9 +1,8 @@
 package stillturning.reliability.runup;
 
-import stillturning.story.PilotView;
-
 import java.util.List;
 import java.util.Map;
+import stillturning.story.PilotView;
 
 /** Levers moved there and back, with what there is to see of it, nothing wrong. */
 record SeenMoves(CheckMoves levers, PilotView before, PilotView then) {

@@ -1,5 +1,10 @@
 package stillturning.report.explorer;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import stillturning.assess.Appraisal;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
@@ -15,12 +20,6 @@ import stillturning.story.Story;
 import stillturning.story.UntoldStory;
 import stillturning.story.WatchedStory;
 import stillturning.story.timeline.Timeline;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 
 /** One candidate's drawing, verdicts and stories as a tree. */
 final class CandidateCode {

@@ -1,5 +1,10 @@
 package stillturning.report.explorer;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
@@ -15,12 +20,6 @@ import stillturning.report.oneline.DrawingStates;
 import stillturning.report.oneline.DrawingStates.Shown;
 import stillturning.report.oneline.DrawnCandidate;
 import stillturning.story.Snapshot;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 
 /**
  * The states of a candidate's drawing as letters, one for each symbol and then each line, in the

@@ -2,21 +2,6 @@ package stillturning.report.explorer;
 
 import static java.util.Objects.requireNonNull;
 
-import stillturning.assess.Appraisal;
-import stillturning.assess.Assessment;
-import stillturning.assess.verdict.Outcome;
-import stillturning.model.Study;
-import stillturning.report.FailureRows;
-import stillturning.report.OutcomeMark;
-import stillturning.report.RankingOrder;
-import stillturning.report.drawing.MarkState;
-import stillturning.report.explorer.NumberedTexts.Text;
-import stillturning.report.joint.CombinedFindings;
-import stillturning.report.page.ExplorerSection;
-import stillturning.story.Pilot;
-
-import tools.jackson.databind.json.JsonMapper;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -30,6 +15,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
+import stillturning.assess.Appraisal;
+import stillturning.assess.Assessment;
+import stillturning.assess.verdict.Outcome;
+import stillturning.model.Study;
+import stillturning.report.FailureRows;
+import stillturning.report.OutcomeMark;
+import stillturning.report.RankingOrder;
+import stillturning.report.drawing.MarkState;
+import stillturning.report.explorer.NumberedTexts.Text;
+import stillturning.report.joint.CombinedFindings;
+import stillturning.report.page.ExplorerSection;
+import stillturning.story.Pilot;
+import tools.jackson.databind.json.JsonMapper;
 
 /** What a reader can ask the page of an assessment. */
 public final class Explorer {

@@ -1,7 +1,5 @@
 package stillturning.report.explorer;
 
-import stillturning.report.page.Printable;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -9,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Map.Entry;
+import stillturning.report.page.Printable;
 
 /** Texts that a tree names by number; those that are named most often have the shortest. */
 final class NumberedTexts {

@@ -1,5 +1,15 @@
 package stillturning.report.explorer;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import stillturning.assess.Assess;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
@@ -13,17 +23,6 @@ import stillturning.reliability.likelihood.SetShare;
 import stillturning.report.explorer.NumberedTexts.Text;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.story.UntoldStory;
-
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
-import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 
 /**
  * What any two events of a candidate come to together: of every pair whether the engine lasts until

@@ -1,5 +1,11 @@
 package stillturning.report.explorer;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import stillturning.report.EventLines;
 import stillturning.report.StoryPlot;
 import stillturning.report.drawing.plot.Graph;
@@ -9,13 +15,6 @@ import stillturning.report.drawing.plot.StateRow;
 import stillturning.report.explorer.NumberedTexts.Text;
 import stillturning.report.oneline.DrawingStates;
 import stillturning.story.WatchedStory;
-
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 
 /** A story as a tree of numbers and texts. */
 final class StoryCode {

@@ -1,5 +1,11 @@
 package stillturning.report.groundtest;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import stillturning.quantity.Formats;
 import stillturning.reliability.groundtest.Configuration;
 import stillturning.reliability.groundtest.GroundTest;
@@ -14,13 +20,6 @@ import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Warning;
 import stillturning.report.page.Block.Words;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.stream.Collectors;
 
 /** The plan of one candidate, to be gone through with a pencil. */
 public final class GroundTestSheet {

@@ -3,6 +3,10 @@ package stillturning.report.groundtest;
 import static stillturning.report.table.Column.figures;
 import static stillturning.report.table.Column.words;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stillturning.quantity.UnitSystem;
 import stillturning.reliability.groundtest.NotShown;
 import stillturning.reliability.groundtest.Stage;
@@ -10,11 +14,6 @@ import stillturning.reliability.groundtest.TestStep;
 import stillturning.report.groundtest.PlannedTest.Asked;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** The tables of a plan. */
 public final class GroundTestTables {

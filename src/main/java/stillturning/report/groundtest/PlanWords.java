@@ -1,11 +1,10 @@
 package stillturning.report.groundtest;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import stillturning.reliability.asbuilt.StepKey;
 import stillturning.reliability.groundtest.Configuration;
 import stillturning.reliability.groundtest.TestStep;
-
-import java.util.LinkedHashMap;
-import java.util.Map;
 
 /** What is done in the steps of a plan and what must happen, by the names of the steps. */
 public final class PlanWords {

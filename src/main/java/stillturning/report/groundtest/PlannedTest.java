@@ -1,13 +1,12 @@
 package stillturning.report.groundtest;
 
+import java.util.List;
+import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.reliability.groundtest.GroundTest;
 import stillturning.reliability.groundtest.InstrumentReading;
 import stillturning.reliability.groundtest.Stage;
 import stillturning.reliability.groundtest.TestStep;
-
-import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * The plan of a candidate, and what the engine needs.

@@ -1,5 +1,10 @@
 package stillturning.report.groundtest;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import stillturning.model.Candidate;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
@@ -13,12 +18,6 @@ import stillturning.reliability.groundtest.NotShown.Why;
 import stillturning.reliability.groundtest.TestStep;
 import stillturning.report.Spoken;
 import stillturning.story.PilotView;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** What is done and what must happen, in words. */
 final class StepWords {

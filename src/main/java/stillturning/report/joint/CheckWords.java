@@ -1,5 +1,11 @@
 package stillturning.report.joint;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import stillturning.quantity.Formats;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.Check;
@@ -10,13 +16,6 @@ import stillturning.report.Spoken;
 import stillturning.story.AdverseEffect;
 import stillturning.story.PilotView;
 import stillturning.story.PilotView.Engine;
-
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 
 /** What a pilot does and sees in a check, in plain words. */
 record CheckWords(Spoken spoken) {

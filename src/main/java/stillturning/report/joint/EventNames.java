@@ -1,9 +1,5 @@
 package stillturning.report.joint;
 
-import stillturning.model.failure.Failure;
-import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.Event.Kind;
-
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -12,6 +8,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import stillturning.model.failure.Failure;
+import stillturning.reliability.combined.Event;
+import stillturning.reliability.combined.Event.Kind;
 
 /** What events are called, alone and many at once. */
 final class EventNames {

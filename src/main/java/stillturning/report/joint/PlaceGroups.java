@@ -1,11 +1,5 @@
 package stillturning.report.joint;
 
-import stillturning.structure.SharedPlaces.HotFeed;
-import stillturning.structure.SharedPlaces.Kind;
-import stillturning.structure.SharedPlaces.Place;
-import stillturning.structure.SharedPlaces.SharedPlace;
-import stillturning.structure.SharedPlaces.Strand;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -15,6 +9,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stillturning.structure.SharedPlaces.HotFeed;
+import stillturning.structure.SharedPlaces.Kind;
+import stillturning.structure.SharedPlaces.Place;
+import stillturning.structure.SharedPlaces.SharedPlace;
+import stillturning.structure.SharedPlaces.Strand;
 
 /** Places that feeds share, each place once however many feeds meet there. */
 final class PlaceGroups {

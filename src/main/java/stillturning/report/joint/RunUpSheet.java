@@ -1,5 +1,10 @@
 package stillturning.report.joint;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
 import stillturning.reliability.runup.Card;
@@ -12,12 +17,6 @@ import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 
 /** One candidate's card for the run-up before take-off. */
 public final class RunUpSheet {

@@ -2,6 +2,10 @@ package stillturning.report.json;
 
 import static stillturning.report.json.JsonTypes.TEXT;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
 import stillturning.assess.Guess;
 import stillturning.assess.Guesses;
 import stillturning.assess.Guesses.Change;
@@ -13,11 +17,6 @@ import stillturning.assess.findout.Turn;
 import stillturning.assess.findout.Worth;
 import stillturning.assess.ranking.Acceptability;
 import stillturning.assess.ranking.Acceptability.Accepted;
-
-import java.util.Arrays;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.function.Function;
 
 /** What trying the guesses brought. */
 final class GuessesJson {

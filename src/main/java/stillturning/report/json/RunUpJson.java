@@ -4,6 +4,9 @@ import static stillturning.report.json.JsonTypes.MAYBE;
 import static stillturning.report.json.JsonTypes.WHOLE;
 import static stillturning.report.json.JsonTypes.list;
 
+import java.util.List;
+import java.util.TreeSet;
+import java.util.function.Function;
 import stillturning.reliability.likelihood.Inspection;
 import stillturning.reliability.runup.Check;
 import stillturning.reliability.runup.Check.Revealed;
@@ -14,10 +17,6 @@ import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.LatentRemedies;
 import stillturning.report.joint.RunUpSheet;
 import stillturning.story.PilotView;
-
-import java.util.List;
-import java.util.TreeSet;
-import java.util.function.Function;
 
 /** Failures of which nobody sees anything in flight, and the cards for the run-up. */
 final class RunUpJson {

@@ -1,5 +1,14 @@
 package stillturning.report.oneline;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import stillturning.model.Candidate;
 import stillturning.model.Cockpit;
 import stillturning.model.HalfDrawn;
@@ -17,16 +26,6 @@ import stillturning.report.drawing.diagram.Side;
 import stillturning.report.oneline.DrawnCandidate.Meaning;
 import stillturning.report.oneline.DrawnCandidate.Strand;
 import stillturning.report.oneline.Piece.Pin;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
 
 /** A candidate as a one-line diagram: sources left, loads right, wires as lines. */
 public final class CandidateDrawing {

@@ -1,15 +1,14 @@
 package stillturning.report.oneline;
 
-import stillturning.model.Terminal;
-import stillturning.report.drawing.diagram.Diagram;
-import stillturning.report.drawing.diagram.DiagramSymbol;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.model.Terminal;
+import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.DiagramSymbol;
 
 /**
  * A candidate as a diagram, and what each symbol and line of it stands for.

@@ -1,13 +1,12 @@
 package stillturning.report.oneline;
 
-import stillturning.report.drawing.diagram.DiagramLine;
-import stillturning.report.drawing.diagram.DiagramSymbol;
-import stillturning.report.drawing.diagram.Glyph;
-
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.DiagramSymbol;
+import stillturning.report.drawing.diagram.Glyph;
 
 /** Finds out in which load's row a symbol belongs. */
 final class LoadRows {

@@ -1,14 +1,5 @@
 package stillturning.report.oneline;
 
-import stillturning.model.Candidate;
-import stillturning.model.Study;
-import stillturning.report.drawing.diagram.Diagram;
-import stillturning.report.drawing.diagram.DiagramLine;
-import stillturning.report.drawing.diagram.DiagramSymbol;
-import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Port;
-import stillturning.report.drawing.diagram.Side;
-
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -18,6 +9,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.DiagramSymbol;
+import stillturning.report.drawing.diagram.Glyph;
+import stillturning.report.drawing.diagram.Port;
+import stillturning.report.drawing.diagram.Side;
 
 /**
  * A candidate at a glance: its sources, buses and what can part them, with all loads of the engine

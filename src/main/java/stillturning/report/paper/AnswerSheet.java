@@ -2,6 +2,8 @@ package stillturning.report.paper;
 
 import static stillturning.report.table.Column.words;
 
+import java.util.ArrayList;
+import java.util.List;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.ranking.RankingResult;
@@ -30,9 +32,6 @@ import stillturning.report.page.Block.Room;
 import stillturning.report.page.Block.Warning;
 import stillturning.report.page.Block.Words;
 import stillturning.report.page.Page.Fact;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** The first page: question, answer, why, how firm, and what it still breaks. */
 final class AnswerSheet {

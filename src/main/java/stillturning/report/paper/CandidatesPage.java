@@ -1,5 +1,10 @@
 package stillturning.report.paper;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assessment;
@@ -21,12 +26,6 @@ import stillturning.report.page.Block.Lineup.Shown;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Room;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** The second page: the candidates, what was turned down and why, and who signs. */
 final class CandidatesPage {

@@ -2,6 +2,13 @@ package stillturning.report.paper;
 
 import static stillturning.report.table.Column.words;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import stillturning.assess.Appraisal;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.verdict.Verdict;
@@ -10,14 +17,6 @@ import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Words;
 import stillturning.report.terminal.CaseTexts;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 
 /** What happens if ...: a sentence per candidate, then the chosen candidate's story. */
 final class CasePages {

@@ -1,5 +1,11 @@
 package stillturning.report.paper;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.PilotBurden;
 import stillturning.assess.verdict.Outcome;
@@ -17,13 +23,6 @@ import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Warning;
 import stillturning.report.page.Block.Words;
 import stillturning.story.StoryEvent;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * What the pilot does when something shows, as he reads it in flight: the moves of a procedure in

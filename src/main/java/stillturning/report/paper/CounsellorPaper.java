@@ -1,5 +1,7 @@
 package stillturning.report.paper;
 
+import java.util.ArrayList;
+import java.util.List;
 import stillturning.assess.Assessment;
 import stillturning.model.Study;
 import stillturning.report.Cautions;
@@ -8,9 +10,6 @@ import stillturning.report.page.Block.Words;
 import stillturning.report.page.Document;
 import stillturning.report.page.Document.Chapter;
 import stillturning.report.page.Document.Imprint;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** The whole document. */
 public final class CounsellorPaper {

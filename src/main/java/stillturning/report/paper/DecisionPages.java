@@ -1,14 +1,13 @@
 package stillturning.report.paper;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import stillturning.report.page.Block;
 import stillturning.report.page.Document.Chapter;
 import stillturning.report.pair.PairBlocks;
 import stillturning.report.pair.PairQuestion;
 import stillturning.report.ranking.ComplexityBlocks;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** Two candidates held against each other, and what complexity and the pilot's work consist of. */
 final class DecisionPages {

@@ -1,5 +1,8 @@
 package stillturning.report.paper;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;
@@ -10,10 +13,6 @@ import stillturning.report.page.Block.Words;
 import stillturning.report.page.Page.Fact;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.IntStream;
 
 /** A block with labels in the place of names. */
 final class Labelled {

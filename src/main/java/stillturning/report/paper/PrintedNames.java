@@ -1,11 +1,5 @@
 package stillturning.report.paper;
 
-import stillturning.model.Candidate;
-import stillturning.model.Cue;
-import stillturning.model.Procedure;
-import stillturning.model.failure.Failure;
-import stillturning.parts.Lever;
-
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -13,6 +7,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stillturning.model.Candidate;
+import stillturning.model.Cue;
+import stillturning.model.Procedure;
+import stillturning.model.failure.Failure;
+import stillturning.parts.Lever;
 
 /** What a person calls the things of a candidate, in the place of the names in its file. */
 public final class PrintedNames {

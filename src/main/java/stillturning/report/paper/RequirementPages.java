@@ -2,15 +2,14 @@ package stillturning.report.paper;
 
 import static stillturning.report.table.Column.words;
 
+import java.util.ArrayList;
+import java.util.List;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Words;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** Each hard requirement: who meets it, and what breaks it. */
 final class RequirementPages {

@@ -2,6 +2,10 @@ package stillturning.report.paper;
 
 import static stillturning.report.table.Column.words;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import stillturning.assess.Appraisal;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Grid;
@@ -12,11 +16,6 @@ import stillturning.report.sizes.FindingWords;
 import stillturning.report.sizes.SizeTables;
 import stillturning.report.table.Table;
 import stillturning.sizing.result.SizingReport;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /** Loads and sizes of the chosen candidate; of the others what is wrong with them, counted. */
 final class SizePages {

@@ -1,17 +1,16 @@
 package stillturning.report.paper;
 
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.report.FailureRows;
 import stillturning.report.RankingOrder;
-
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** An assessment as its reader stands before it: the best first, and everything by its label. */
 final class Standpoint {

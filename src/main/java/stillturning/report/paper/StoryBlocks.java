@@ -3,6 +3,9 @@ package stillturning.report.paper;
 import static stillturning.report.table.Column.figures;
 import static stillturning.report.table.Column.words;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
 import stillturning.assess.verdict.Verdict;
 import stillturning.report.EventLines;
 import stillturning.report.StoryFacts;
@@ -16,10 +19,6 @@ import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Room;
 import stillturning.report.page.Page.Fact;
 import stillturning.story.Story;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Set;
 
 /** One failure's story on paper: what happened, what it looked like, what came of it. */
 final class StoryBlocks {

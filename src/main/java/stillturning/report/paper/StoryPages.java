@@ -1,17 +1,16 @@
 package stillturning.report.paper;
 
-import stillturning.assess.Appraisal;
-import stillturning.assess.verdict.Outcome;
-import stillturning.assess.verdict.Verdict;
-import stillturning.report.page.Block;
-import stillturning.report.page.Block.Words;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import stillturning.assess.Appraisal;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Verdict;
+import stillturning.report.page.Block;
+import stillturning.report.page.Block.Words;
 
 /** The stories of the chosen candidate's worst single failures. */
 final class StoryPages {

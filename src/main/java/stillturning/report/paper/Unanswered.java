@@ -1,5 +1,10 @@
 package stillturning.report.paper;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.UnwrittenMove;
@@ -19,12 +24,6 @@ import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Warning;
 import stillturning.report.page.Block.Words;
 import stillturning.story.StoryEvent;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
 
 /**
  * Troubles that a pilot looks up and to which no procedure of the candidate answers, each with what

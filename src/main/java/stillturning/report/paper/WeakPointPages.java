@@ -2,6 +2,12 @@ package stillturning.report.paper;
 
 import static stillturning.report.table.Column.words;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.verdict.Verdict;
 import stillturning.report.page.Block;
@@ -10,13 +16,6 @@ import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Words;
 import stillturning.report.page.JointSection;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Single points of every candidate, and latent failures of the chosen one, with remedies. */
 final class WeakPointPages {

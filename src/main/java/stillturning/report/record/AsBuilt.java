@@ -1,12 +1,11 @@
 package stillturning.report.record;
 
-import stillturning.model.Candidate;
-import stillturning.model.Study;
-import stillturning.reliability.asbuilt.Compared.Verdict;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.reliability.asbuilt.Compared.Verdict;
 
 /**
  * A candidate as it was built.

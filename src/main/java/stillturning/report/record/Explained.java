@@ -1,8 +1,7 @@
 package stillturning.report.record;
 
-import stillturning.reliability.asbuilt.JointExplanation;
-
 import java.util.List;
+import stillturning.reliability.asbuilt.JointExplanation;
 
 /**
  * What would explain readings that do not keep to their prediction.

@@ -1,5 +1,7 @@
 package stillturning.report.record;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import stillturning.reliability.asbuilt.Compared;
 import stillturning.reliability.asbuilt.FittedValue;
 import stillturning.reliability.asbuilt.FittedValue.Known;
@@ -10,9 +12,6 @@ import stillturning.report.json.JsonShape;
 import stillturning.report.json.JsonTypes;
 import stillturning.report.record.Explained.Together;
 import stillturning.report.record.Explained.Written;
-
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** What was measured of a built aircraft. */
 public final class MeasuredJson {

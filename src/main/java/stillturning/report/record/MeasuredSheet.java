@@ -1,5 +1,7 @@
 package stillturning.report.record;
 
+import java.util.ArrayList;
+import java.util.List;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell;
 import stillturning.quantity.Formats;
@@ -20,9 +22,6 @@ import stillturning.report.page.Block.Words;
 import stillturning.report.record.Explained.Together;
 import stillturning.report.record.Explained.Written;
 import stillturning.report.table.Column;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** What was measured, for a person: what does not keep to its prediction first. */
 public final class MeasuredSheet {

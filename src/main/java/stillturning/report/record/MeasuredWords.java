@@ -1,5 +1,6 @@
 package stillturning.report.record;
 
+import java.util.Map;
 import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
 import stillturning.reliability.asbuilt.Compared;
@@ -12,8 +13,6 @@ import stillturning.reliability.asbuilt.Measurand.Kind;
 import stillturning.reliability.asbuilt.StepKey;
 import stillturning.report.Spoken;
 import stillturning.report.groundtest.PlanWords;
-
-import java.util.Map;
 
 /** What is measured, in words and with its unit. */
 public final class MeasuredWords {

@@ -2,6 +2,13 @@ package stillturning.report.terminal;
 
 import static stillturning.report.table.Column.words;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import stillturning.assess.Assessment;
 import stillturning.assess.Guess;
 import stillturning.assess.GuessVariation;
@@ -20,14 +27,6 @@ import stillturning.report.table.Table;
 import stillturning.report.table.TerminalColour;
 import stillturning.report.table.TerminalColour.Ink;
 import stillturning.report.table.TextTable;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Which guesses matter, in words. */
 public final class GuessTexts {

@@ -1,8 +1,7 @@
 package stillturning.sizing.result;
 
-import stillturning.model.wiring.PublishedLimits;
-
 import java.util.List;
+import stillturning.model.wiring.PublishedLimits;
 
 /**
  * All wires, what they drop, and where they pass.

@@ -1,9 +1,8 @@
 package stillturning.story.device;
 
-import org.jspecify.annotations.Nullable;
-
 import java.util.HashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Where levers stand. Counts its changes, so that who hangs on one need not look it up again. */
 public final class LeverStates {

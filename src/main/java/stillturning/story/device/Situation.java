@@ -1,14 +1,5 @@
 package stillturning.story.device;
 
-import stillturning.model.Phase;
-import stillturning.model.Study.Aircraft;
-import stillturning.network.NoOperatingPoint;
-import stillturning.network.NodalSolver;
-import stillturning.story.Setting;
-import stillturning.story.Setting.Propeller;
-import stillturning.story.StoryEvent;
-import stillturning.story.UntoldStory;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -17,6 +8,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import stillturning.model.Phase;
+import stillturning.model.Study.Aircraft;
+import stillturning.network.NoOperatingPoint;
+import stillturning.network.NodalSolver;
+import stillturning.story.Setting;
+import stillturning.story.Setting.Propeller;
+import stillturning.story.StoryEvent;
+import stillturning.story.UntoldStory;
 
 /** What is true at this instant of one run, shared by its devices. */
 public final class Situation {

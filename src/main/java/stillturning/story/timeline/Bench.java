@@ -1,5 +1,11 @@
 package stillturning.story.timeline;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.failure.Failure;
@@ -13,13 +19,6 @@ import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.story.device.Device;
 import stillturning.story.device.Situation;
-
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.Function;
 
 /**
  * A candidate on the ground that is held in one condition after the other. Charges and heats go on

@@ -1,13 +1,12 @@
 package stillturning.story.timeline;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Map;
 import stillturning.story.AdverseEffect;
 import stillturning.story.StoryEvent;
 import stillturning.story.device.Device;
 import stillturning.story.device.Situation;
-
-import java.util.ArrayDeque;
-import java.util.Deque;
-import java.util.Map;
 
 /** Moves that the pilot makes from some instant on, one after the other. */
 final class DrillDevice implements Device {

@@ -1,5 +1,12 @@
 package stillturning.story.timeline;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
 import stillturning.model.Circuit;
 import stillturning.model.Cockpit;
 import stillturning.model.Cue;
@@ -13,14 +20,6 @@ import stillturning.story.device.plant.GeneratorDevice;
 import stillturning.story.device.plant.Plant;
 import stillturning.story.device.plant.SupplyDevice;
 import stillturning.story.timeline.CueDevice.Sensing;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.BooleanSupplier;
 
 /** Engine, cues and procedures of a run. */
 final class EngineAndPilot {

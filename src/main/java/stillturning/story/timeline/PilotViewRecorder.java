@@ -1,16 +1,15 @@
 package stillturning.story.timeline;
 
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import stillturning.story.PilotView;
 import stillturning.story.PilotView.Engine;
 import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
 import stillturning.story.device.Situation;
 import stillturning.story.device.plant.SupplyDevice;
-
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
 
 /** Notes what a pilot could notice, stretch by stretch. */
 final class PilotViewRecorder {

@@ -1,12 +1,5 @@
 package stillturning.story.timeline;
 
-import stillturning.model.Procedure;
-import stillturning.story.Pilot;
-import stillturning.story.StoryEvent;
-import stillturning.story.device.Device;
-import stillturning.story.device.EventWords;
-import stillturning.story.device.Situation;
-
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,6 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import stillturning.model.Procedure;
+import stillturning.story.Pilot;
+import stillturning.story.StoryEvent;
+import stillturning.story.device.Device;
+import stillturning.story.device.EventWords;
+import stillturning.story.device.Situation;
 
 /**
  * One procedure, carried out once, some time after one of its cues, if one is still there then:

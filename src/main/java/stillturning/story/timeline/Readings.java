@@ -1,5 +1,14 @@
 package stillturning.story.timeline;
 
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import stillturning.model.Candidate;
 import stillturning.parts.Part;
 import stillturning.story.Endurance;
@@ -16,16 +25,6 @@ import stillturning.story.device.battery.CellDevice;
 import stillturning.story.device.plant.GeneratorDevice;
 import stillturning.story.device.plant.Plant;
 import stillturning.story.timeline.watch.SignWatch;
-
-import java.util.EnumSet;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /** What can be read off a run at an instant. */
 record Readings(

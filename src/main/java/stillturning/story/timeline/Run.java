@@ -1,5 +1,14 @@
 package stillturning.story.timeline;
 
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.DoublePredicate;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import stillturning.model.Candidate;
 import stillturning.model.failure.Failure;
 import stillturning.network.NodalSolver;
@@ -33,16 +42,6 @@ import stillturning.story.device.plant.Plant;
 import stillturning.story.device.plant.WorstStart;
 import stillturning.story.timeline.watch.SignWatch;
 import stillturning.story.timeline.wiring.Layouts.Laid;
-
-import java.util.Arrays;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.DoublePredicate;
-import java.util.function.Function;
-import java.util.function.Supplier;
 
 /** One candidate in one condition, wired up and ready to play. */
 final class Run {

@@ -1,5 +1,11 @@
 package stillturning.story.timeline;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import stillturning.network.NoOperatingPoint;
 import stillturning.story.UntoldStory;
 import stillturning.story.device.BranchDevice;
@@ -15,13 +21,6 @@ import stillturning.story.timeline.stride.DipCheck;
 import stillturning.story.timeline.stride.Integrator;
 import stillturning.story.timeline.stride.RungeKuttaPair;
 import stillturning.story.timeline.stride.StepLimits;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * Jumps from event to event: settles everything that happens at one instant, then carries charges

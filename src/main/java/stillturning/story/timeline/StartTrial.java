@@ -1,5 +1,8 @@
 package stillturning.story.timeline;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Engine;
@@ -21,10 +24,6 @@ import stillturning.story.device.plant.Plant;
 import stillturning.story.timeline.stride.StepLimits;
 import stillturning.story.timeline.watch.CrankingWatch;
 import stillturning.story.timeline.wiring.Layouts.Laid;
-
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 
 /** Tries to start the engine of a run. */
 record StartTrial(

@@ -1,5 +1,7 @@
 package stillturning.story.timeline;
 
+import java.util.ArrayList;
+import java.util.List;
 import stillturning.model.Candidate;
 import stillturning.model.Phase;
 import stillturning.model.Study;
@@ -14,9 +16,6 @@ import stillturning.story.TripContest;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.stride.StepLimits;
 import stillturning.story.timeline.wiring.Layouts;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * What flows in a candidate in one phase of the flight, with nothing wrong and after failures. Once

@@ -1,5 +1,10 @@
 package stillturning.story.timeline;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Phase;
@@ -23,12 +28,6 @@ import stillturning.story.WatchedStory;
 import stillturning.story.timeline.stride.StepLimits;
 import stillturning.story.timeline.wiring.Layouts;
 import stillturning.story.timeline.wiring.Layouts.Laid;
-
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * Tells what follows from failures in one candidate. Once made it never changes, and may be asked

@@ -1,5 +1,9 @@
 package stillturning.structure.shape;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Cockpit;
@@ -9,11 +13,6 @@ import stillturning.model.Terminal;
 import stillturning.parts.Lever;
 import stillturning.parts.Load;
 import stillturning.parts.Part;
-
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** Draws a candidate as a graph of parts, nets, signs and procedures, without its names. */
 public final class CandidateForm {

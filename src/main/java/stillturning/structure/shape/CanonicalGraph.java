@@ -1,10 +1,9 @@
 package stillturning.structure.shape;
 
-import org.jspecify.annotations.Nullable;
-
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A labelled graph whose vertices have no numbers: equal to another exactly if the vertices of one

@@ -3,10 +3,17 @@ package stillturning.assess.crosscheck;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-
 import stillturning.assess.Assess;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
@@ -20,15 +27,6 @@ import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.structure.Removal;
 import stillturning.structure.Structure;
-
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 
 /** Shape and stories, each made without the other, say the same of every part removed. */
 class CrossCheckTest {

@@ -1,20 +1,10 @@
 package stillturning.desktop.draft;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-
-import static java.util.Objects.requireNonNull;
-
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import stillturning.files.edit.ChangeRefused;
-import stillturning.files.value.Variation;
-import stillturning.yaml.YamlValue;
-import stillturning.yaml.edit.YamlEdit;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -24,6 +14,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.value.Variation;
+import stillturning.yaml.YamlValue;
+import stillturning.yaml.edit.YamlEdit;
 
 class DraftTest {
 

@@ -1,17 +1,9 @@
 package stillturning.desktop.draft;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-
-import static java.util.Objects.requireNonNull;
-
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import stillturning.desktop.draft.Conflict.Choice;
-import stillturning.files.edit.ChangeRefused;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -19,6 +11,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.desktop.draft.Conflict.Choice;
+import stillturning.files.edit.ChangeRefused;
 
 class OutsideTest {
 

@@ -4,8 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
-
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.files.record.FilledForm;
@@ -25,12 +29,6 @@ import stillturning.report.record.ExplainedValue;
 import stillturning.report.record.FormLine;
 import stillturning.story.UntoldStory;
 import stillturning.yaml.YamlDocument;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Set;
 
 /** An aircraft that is not quite what its study says. */
 class AsBuiltTest {

@@ -2,18 +2,16 @@ package stillturning.files.record;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-
 import stillturning.files.record.Blank.Notation;
 import stillturning.files.record.FilledForm.Filled;
 import stillturning.files.record.FilledForm.Former;
 import stillturning.files.record.FilledForm.Value;
 import stillturning.yaml.YamlDocument;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
-import java.util.OptionalDouble;
 
 /** A form is written, filled in and read. */
 class MeasuredFormTest {

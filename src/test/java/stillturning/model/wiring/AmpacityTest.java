@@ -4,17 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-
 import stillturning.model.wiring.Ampacity.Place;
 import stillturning.parts.Cable;
 import stillturning.sizing.result.WireSchedule;
-
-import java.util.List;
-import java.util.Set;
 
 class AmpacityTest {
 

@@ -5,10 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.curve.RestVoltage;
 import stillturning.reliability.asbuilt.DischargeLog.Sample;
@@ -16,13 +21,6 @@ import stillturning.reliability.asbuilt.FittedValue.Known;
 import stillturning.reliability.asbuilt.FittedValue.Of;
 import stillturning.reliability.asbuilt.FittedValue.Unknown;
 import stillturning.reliability.asbuilt.SimulatedDischarge.Noise;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Random;
-import java.util.function.DoubleUnaryOperator;
-import java.util.stream.IntStream;
 
 /** Discharges of known batteries, and what is concluded from what instruments showed of them. */
 class DischargeFitTest {

@@ -4,14 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-
-import stillturning.reliability.asbuilt.Measurand.Kind;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
+import stillturning.reliability.asbuilt.Measurand.Kind;
 
 /** Which single value explains readings that are off. */
 class ExplainingTest {

@@ -3,10 +3,19 @@ package stillturning.reliability.combined;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
@@ -18,17 +27,6 @@ import stillturning.story.Setting;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
-
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.SplittableRandom;
-import java.util.TreeSet;
 
 /** Sets brought to fewer changes against the same sets told as they are, exactly. */
 class ConditionsTest {

@@ -2,8 +2,10 @@ package stillturning.reliability.combined;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
-
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.Candidate;
@@ -13,10 +15,6 @@ import stillturning.parts.element.Demand.Kind;
 import stillturning.parts.switching.KeySwitch;
 import stillturning.reliability.cutset.SetSearchWatch;
 import stillturning.story.UntoldStory;
-
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 
 /**
  * One omission leaves all that one line of a checklist moves. That an aircraft is parked with its

@@ -2,14 +2,13 @@ package stillturning.reliability.cutset;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
-
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Sets for which nobody can say, against trying every subset. */
 class DoubtedSetsTest {

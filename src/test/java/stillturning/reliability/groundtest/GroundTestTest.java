@@ -1,15 +1,23 @@
 package stillturning.reliability.groundtest;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import static java.util.Objects.requireNonNull;
-
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
@@ -22,17 +30,6 @@ import stillturning.story.Spell;
 import stillturning.story.Spell.Condition;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 
 /** An engine bus with two feeds, each behind a switch and a diode: worked out by hand. */
 class GroundTestTest {

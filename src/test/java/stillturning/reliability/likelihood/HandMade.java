@@ -1,5 +1,13 @@
 package stillturning.reliability.likelihood;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import stillturning.bench.Bench;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Chances;
@@ -22,15 +30,6 @@ import stillturning.reliability.runup.CheckMoves;
 import stillturning.reliability.runup.Latent;
 import stillturning.story.PilotView;
 import stillturning.story.Rehearsal;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 
 /** Events, sets, rates and a run-up card made up by a test, without any story. */
 final class HandMade {

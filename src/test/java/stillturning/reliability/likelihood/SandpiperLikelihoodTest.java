@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
-
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
@@ -19,11 +22,6 @@ import stillturning.reliability.cutset.SetSearchWatch;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.RunUp;
 import stillturning.story.UntoldStory;
-
-import java.nio.file.Path;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Set;
 
 /** One candidate of the demonstration study from its files to its chances. */
 class SandpiperLikelihoodTest {

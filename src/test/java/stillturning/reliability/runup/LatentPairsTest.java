@@ -4,19 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import stillturning.files.StudyReader;
-import stillturning.model.Candidate;
-import stillturning.model.Study;
-import stillturning.reliability.combined.CombinedFailures;
-import stillturning.reliability.combined.CombinedResult;
-import stillturning.reliability.combined.Event;
-import stillturning.reliability.cutset.SetSearchWatch;
-import stillturning.story.UntoldStory;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,6 +14,17 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.files.StudyReader;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.reliability.combined.CombinedFailures;
+import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.Event;
+import stillturning.reliability.cutset.SetSearchWatch;
+import stillturning.story.UntoldStory;
 
 /** The engine bus with two feeds of {@link RunUpTest}: a part of all pairs against all pairs. */
 class LatentPairsTest {

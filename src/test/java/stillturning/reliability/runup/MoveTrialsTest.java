@@ -5,10 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.files.StudyReader;
@@ -23,13 +28,6 @@ import stillturning.parts.element.Generator.WithoutBattery;
 import stillturning.story.Pilot;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
-
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
 
 /**
  * Sets of moves on the ground: the one order that does no harm, or the reason why there is none.

@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.dossier.JointSearch;
@@ -30,14 +33,8 @@ import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
 import stillturning.story.timeline.Timeline;
-
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
-
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** Two failures at once, as somebody asks the page for them in the web view. */
 class ExplorerPairsPageTest {

@@ -4,23 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.StringReader;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
-
 import stillturning.assess.Assessment;
 import stillturning.report.ReportSamples;
 import stillturning.report.explorer.NumberedTexts.Text;
 import stillturning.report.html.HtmlPage;
 import stillturning.report.html.PageContents;
 import stillturning.report.page.ExplorerSection;
-
-import java.io.StringReader;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-
-import javax.xml.parsers.DocumentBuilderFactory;
 
 class ExplorerTest {
 

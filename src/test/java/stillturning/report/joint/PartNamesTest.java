@@ -2,9 +2,8 @@ package stillturning.report.joint;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.junit.jupiter.api.Test;
-
 import java.util.List;
+import org.junit.jupiter.api.Test;
 
 class PartNamesTest {
 

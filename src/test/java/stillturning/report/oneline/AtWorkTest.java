@@ -1,13 +1,18 @@
 package stillturning.report.oneline;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import static java.util.Objects.requireNonNull;
-
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-
 import stillturning.files.LenientReading;
 import stillturning.files.PartCatalogue;
 import stillturning.files.StudyReader;
@@ -21,14 +26,6 @@ import stillturning.report.drawing.layout.OneLine;
 import stillturning.report.drawing.layout.Sheet;
 import stillturning.report.drawing.layout.SymbolPosition;
 import stillturning.yaml.YamlDocument;
-
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.SplittableRandom;
 
 class AtWorkTest {
 

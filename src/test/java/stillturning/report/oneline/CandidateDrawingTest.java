@@ -3,8 +3,13 @@ package stillturning.report.oneline;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.files.StudyReader;
@@ -23,13 +28,6 @@ import stillturning.report.drawing.diagram.DiagramLine;
 import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Glyph;
 import stillturning.report.drawing.layout.OneLine;
-
-import java.nio.file.Path;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 class CandidateDrawingTest {
 

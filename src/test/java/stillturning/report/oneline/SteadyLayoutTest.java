@@ -2,9 +2,11 @@ package stillturning.report.oneline;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-
 import stillturning.files.StudyReader;
 import stillturning.model.Study;
 import stillturning.report.drawing.Box;
@@ -16,10 +18,6 @@ import stillturning.report.drawing.diagram.Port;
 import stillturning.report.drawing.diagram.Side;
 import stillturning.report.drawing.layout.OneLine;
 import stillturning.report.drawing.layout.Sheet;
-
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 
 /** A small edit leaves the rest of a drawing where the eye looks for it. */
 class SteadyLayoutTest {

@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.exchange.EqualBatteries;
@@ -25,11 +28,6 @@ import stillturning.report.pair.PairQuestion;
 import stillturning.report.paper.PaperContents.Edition;
 import stillturning.report.table.TerminalColour;
 import stillturning.report.terminal.BlockText;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 class CounsellorPaperTest {
 

@@ -3,8 +3,9 @@ package stillturning.report.terminal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
-
 import stillturning.assess.Guess;
 import stillturning.assess.Guesses;
 import stillturning.assess.Guesses.Change;
@@ -15,9 +16,6 @@ import stillturning.assess.findout.Turn;
 import stillturning.assess.findout.Worth;
 import stillturning.report.ReportSamples;
 import stillturning.report.table.TerminalColour;
-
-import java.util.List;
-import java.util.Optional;
 
 class GuessTextsTest {
 

@@ -3,10 +3,16 @@ package stillturning.structure.shape;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.files.ReadStudy;
@@ -17,14 +23,6 @@ import stillturning.model.Join;
 import stillturning.model.Study;
 import stillturning.parts.Part;
 import stillturning.yaml.YamlDocument;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
-import java.util.Random;
 
 /** Which candidates are one once their names are forgotten. */
 class CandidateFormTest {

@@ -1,5 +1,13 @@
 package stillturning.desktop.draft.edits;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.DraftStep;
 import stillturning.files.edit.CandidateOutline;
@@ -10,15 +18,6 @@ import stillturning.files.edit.StudyOutline;
 import stillturning.files.edit.WrittenKeys;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
-
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 
 /** What can be done to a study: to its own file, and to its candidates as a whole. */
 public final class StudyEdits {

@@ -1,5 +1,9 @@
 package stillturning.desktop.view.draw;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
 import javafx.beans.Observable;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -15,7 +19,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.Labels;
@@ -32,11 +35,6 @@ import stillturning.desktop.viewmodel.draw.PaletteEntry;
 import stillturning.desktop.viewmodel.offer.OfferedDrawings;
 import stillturning.files.finding.FileFinding;
 import stillturning.report.Cautions;
-
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.util.List;
-import java.util.Optional;
 
 /** Where a candidate is drawn: what can be added, the diagram, values, findings, the text. */
 public final class DrawArea implements Area {

@@ -1,5 +1,7 @@
 package stillturning.desktop.view.draw;
 
+import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -8,7 +10,6 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.ItemCell;
 import stillturning.desktop.view.Labels;
@@ -17,9 +18,6 @@ import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.offer.Offered;
 import stillturning.desktop.viewmodel.offer.OfferedDrawing;
 import stillturning.desktop.viewmodel.offer.OfferedDrawings;
-
-import java.util.List;
-import java.util.Optional;
 
 /** What is offered, in words; the one that is chosen stands on the paper. */
 final class OfferPane extends VBox {

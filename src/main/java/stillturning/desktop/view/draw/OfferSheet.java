@@ -1,21 +1,19 @@
 package stillturning.desktop.view.draw;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
-
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Showing;
 import stillturning.desktop.view.picture.Difference;
 import stillturning.desktop.view.picture.PictureView;
 import stillturning.desktop.viewmodel.offer.OfferSketch;
 import stillturning.desktop.viewmodel.offer.OfferedDrawings;
-
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** An offer on paper, to be looked at only: as it would be and as it is, the difference marked. */
 final class OfferSheet extends BorderPane {

@@ -1,13 +1,5 @@
 package stillturning.desktop.view.picture;
 
-import stillturning.report.drawing.Box;
-import stillturning.report.drawing.Point;
-import stillturning.report.drawing.diagram.DiagramLine;
-import stillturning.report.drawing.diagram.Side;
-import stillturning.report.drawing.layout.Route;
-import stillturning.report.drawing.layout.Sheet;
-import stillturning.report.drawing.layout.SymbolPosition;
-
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +7,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import stillturning.report.drawing.Box;
+import stillturning.report.drawing.Point;
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.Side;
+import stillturning.report.drawing.layout.Route;
+import stillturning.report.drawing.layout.Sheet;
+import stillturning.report.drawing.layout.SymbolPosition;
 
 /** What can be pointed at on a sheet, and what lies beside what. */
 final class Targets {

@@ -1,7 +1,9 @@
 package stillturning.desktop.view.window;
 
+import java.time.ZoneId;
+import java.util.EnumMap;
+import java.util.Map;
 import javafx.application.Platform;
-
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.AreaHost;
 import stillturning.desktop.view.breaking.BreakArea;
@@ -18,10 +20,6 @@ import stillturning.desktop.viewmodel.offer.OfferedDrawings;
 import stillturning.desktop.viewmodel.size.Proposing;
 import stillturning.desktop.viewmodel.size.Sizes;
 import stillturning.dossier.NamedFailures;
-
-import java.time.ZoneId;
-import java.util.EnumMap;
-import java.util.Map;
 
 /** The study that is open, and the areas that show it; an area is made when it is first shown. */
 final class OpenStudy implements AutoCloseable {

@@ -1,5 +1,7 @@
 package stillturning.desktop.viewmodel.decide;
 
+import java.util.List;
+import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -10,7 +12,6 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assess;
@@ -29,9 +30,6 @@ import stillturning.report.page.Block;
 import stillturning.report.ranking.ComplexityBlocks;
 import stillturning.report.terminal.OtherFindings;
 import stillturning.yaml.YamlDocument;
-
-import java.util.List;
-import java.util.Optional;
 
 /** The choice among the candidates of the open study. To be used on the screen's thread. */
 public final class Deciding {

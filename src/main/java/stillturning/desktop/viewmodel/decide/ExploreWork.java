@@ -1,5 +1,13 @@
 package stillturning.desktop.viewmodel.decide;
 
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicBoolean;
 import stillturning.assess.front.SearchLimits;
 import stillturning.assess.front.SearchWatch;
 import stillturning.assess.front.Tally;
@@ -18,15 +26,6 @@ import stillturning.model.CriterionName;
 import stillturning.report.explored.ExploredFront;
 import stillturning.report.explored.ExploredFront.Layout;
 import stillturning.report.explored.FrontBlocks;
-
-import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * Looks for layouts that nothing outdoes.

@@ -1,5 +1,9 @@
 package stillturning.desktop.viewmodel.decide;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import javafx.beans.InvalidationListener;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -9,7 +13,6 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
-
 import stillturning.assess.front.SearchLimits;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.BackgroundWork.Running;
@@ -21,11 +24,6 @@ import stillturning.desktop.viewmodel.offer.OfferedDrawings;
 import stillturning.model.CriterionName;
 import stillturning.report.explored.FrontBlocks;
 import stillturning.report.page.Block;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * The search for layouts that nothing outdoes, and what it found. Asked on wish, since it takes

@@ -1,5 +1,7 @@
 package stillturning.desktop.viewmodel.decide;
 
+import java.util.ArrayList;
+import java.util.List;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.DraftStep;
 import stillturning.desktop.viewmodel.Desk;
@@ -13,9 +15,6 @@ import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
 import stillturning.yaml.edit.YamlEdit;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** Weights and scales written into a study's file, everything else as it is. */
 final class StudyWeights {

@@ -1,5 +1,9 @@
 package stillturning.desktop.viewmodel.draw;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import stillturning.files.finding.CandidateReading;
 import stillturning.files.finding.FileFinding;
 import stillturning.model.HalfDrawn;
@@ -10,11 +14,6 @@ import stillturning.report.drawing.layout.OneLine;
 import stillturning.report.drawing.layout.Sheet;
 import stillturning.report.oneline.CandidateDrawing;
 import stillturning.report.oneline.DrawnCandidate;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * A candidate on the paper.

@@ -1,5 +1,13 @@
 package stillturning.desktop.viewmodel.draw;
 
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -8,7 +16,6 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.DraftStep;
 import stillturning.desktop.draft.edits.StudyEdits;
@@ -22,15 +29,6 @@ import stillturning.yaml.edit.YamlEdit;
 import stillturning.yaml.notation.Checked;
 import stillturning.yaml.shape.Form;
 import stillturning.yaml.shape.FormField;
-
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.Consumer;
 
 /**
  * The values of what is chosen, as lines to be filled in; each text that is taken is one change. A

@@ -1,17 +1,15 @@
 package stillturning.desktop.viewmodel.explain;
 
+import java.util.List;
+import java.util.Optional;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
-
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.DraftStep;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.yaml.YamlDocument;
-
-import java.util.List;
-import java.util.Optional;
 
 /** The builder's rationale as it is typed: one text, a blank line between two paragraphs. */
 public final class Rationale {

@@ -1,5 +1,8 @@
 package stillturning.desktop.viewmodel.offer;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
 import stillturning.assess.front.SearchLimits;
 import stillturning.assess.front.SearchWatch;
 import stillturning.assess.front.Tally;
@@ -16,10 +19,6 @@ import stillturning.files.edit.ChangeRefused;
 import stillturning.files.move.Drawn;
 import stillturning.report.suggest.SuggestionWords;
 import stillturning.story.UntoldStory;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * Looks for what would mend a trouble.

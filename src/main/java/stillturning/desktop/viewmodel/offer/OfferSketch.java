@@ -1,5 +1,12 @@
 package stillturning.desktop.viewmodel.offer;
 
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import stillturning.model.Candidate;
 import stillturning.model.HalfDrawn;
 import stillturning.model.Join;
@@ -9,14 +16,6 @@ import stillturning.report.drawing.layout.OneLine;
 import stillturning.report.drawing.layout.Sheet;
 import stillturning.report.oneline.CandidateDrawing;
 import stillturning.report.oneline.DrawnCandidate;
-
-import java.util.Collection;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * An offer as it is drawn, beside what it was made from.

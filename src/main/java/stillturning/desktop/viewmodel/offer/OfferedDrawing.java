@@ -1,9 +1,8 @@
 package stillturning.desktop.viewmodel.offer;
 
+import java.util.List;
 import stillturning.files.move.Drawn;
 import stillturning.model.Candidate;
-
-import java.util.List;
 
 /**
  * A drawing that the program offers.

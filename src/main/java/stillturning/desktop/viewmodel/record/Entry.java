@@ -4,7 +4,6 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
-
 import stillturning.dossier.record.AskedFor;
 import stillturning.report.record.FormLine;
 import stillturning.report.record.MeasuredWords;

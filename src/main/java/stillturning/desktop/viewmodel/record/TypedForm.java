@@ -1,5 +1,14 @@
 package stillturning.desktop.viewmodel.record;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import stillturning.dossier.record.AskedFor;
 import stillturning.dossier.record.Entered;
 import stillturning.files.record.Blank;
@@ -12,16 +21,6 @@ import stillturning.files.record.MeasuredFile;
 import stillturning.story.UntoldStory;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.disk.WholeFile;
-
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * What is typed, as a form in a file of its own beside the record, until it is added to it.

@@ -1,12 +1,13 @@
 package stillturning.desktop.viewmodel.size;
 
+import java.util.List;
+import java.util.Optional;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.DraftStep;
 import stillturning.desktop.viewmodel.Desk;
@@ -16,9 +17,6 @@ import stillturning.files.StudyReader;
 import stillturning.quantity.Formats;
 import stillturning.sizing.result.Rule;
 import stillturning.sizing.result.SizingReport;
-
-import java.util.List;
-import java.util.Optional;
 
 /** Sizes that would be better, for the open candidate. To be used on the screen's thread. */
 public final class Proposing {

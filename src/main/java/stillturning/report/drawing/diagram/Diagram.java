@@ -1,12 +1,11 @@
 package stillturning.report.drawing.diagram;
 
-import stillturning.report.drawing.MarkState;
-import stillturning.report.drawing.Picture;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import stillturning.report.drawing.MarkState;
+import stillturning.report.drawing.Picture;
 
 /**
  * A one-line diagram before it has a shape.

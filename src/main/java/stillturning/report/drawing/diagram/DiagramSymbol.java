@@ -1,11 +1,10 @@
 package stillturning.report.drawing.diagram;
 
-import stillturning.report.drawing.MarkState;
-
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import stillturning.report.drawing.MarkState;
 
 /**
  * One symbol of a diagram.

@@ -1,11 +1,10 @@
 package stillturning.report.drawing.layout;
 
+import java.util.ArrayList;
+import java.util.List;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.diagram.DiagramLine;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** Slides the ends of lines along bars a little, where that takes a kink out of a line. */
 final class BarEnds {

@@ -1,14 +1,13 @@
 package stillturning.report.drawing.layout;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import stillturning.report.drawing.Mark;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.TextFitting;
 import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Glyph;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
 
 /** Room for a bar with its name above; the layout stretches it over its lines. */
 final class BarShape {

@@ -1,16 +1,15 @@
 package stillturning.report.drawing.layout;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import stillturning.report.drawing.Mark;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.TextFitting;
 import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Port;
 import stillturning.report.drawing.diagram.Side;
-
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 
 /** Room for a box with its text inside; its ports lie in the rows of the diagram. */
 final class BoxShape {

@@ -1,5 +1,9 @@
 package stillturning.report.drawing.layout;
 
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Colours;
 import stillturning.report.drawing.Mark;
@@ -16,11 +20,6 @@ import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Glyph;
 import stillturning.report.drawing.diagram.Port;
 import stillturning.report.drawing.diagram.Side;
-
-import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Set;
 
 /** Draws a diagram that has its places. */
 final class DiagramPainter {

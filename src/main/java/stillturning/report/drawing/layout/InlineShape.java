@@ -1,5 +1,9 @@
 package stillturning.report.drawing.layout;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import stillturning.report.drawing.Mark;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.TextFitting;
@@ -7,11 +11,6 @@ import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Glyph;
 import stillturning.report.drawing.diagram.Port;
 import stillturning.report.drawing.diagram.Side;
-
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 
 /**
  * Room for a glyph that lies in a line: texts above and below it, or beside it at the end of a row.

@@ -1,5 +1,11 @@
 package stillturning.report.drawing.layout;
 
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.eclipse.elk.alg.layered.options.CenterEdgeLabelPlacementStrategy;
 import org.eclipse.elk.alg.layered.options.EdgeLabelSideSelection;
 import org.eclipse.elk.alg.layered.options.LayerConstraint;
@@ -31,7 +37,6 @@ import org.eclipse.elk.graph.ElkLabel;
 import org.eclipse.elk.graph.ElkNode;
 import org.eclipse.elk.graph.ElkPort;
 import org.eclipse.elk.graph.util.ElkGraphUtil;
-
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Mark;
 import stillturning.report.drawing.Point;
@@ -41,13 +46,6 @@ import stillturning.report.drawing.diagram.DiagramLine;
 import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Port;
 import stillturning.report.drawing.diagram.Side;
-
-import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 
 /** Lays a diagram out in layers from sources to loads, lines at right angles. */
 final class LayeredLayout {

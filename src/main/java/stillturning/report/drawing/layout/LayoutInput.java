@@ -1,12 +1,5 @@
 package stillturning.report.drawing.layout;
 
-import stillturning.report.drawing.TextFitting;
-import stillturning.report.drawing.diagram.Diagram;
-import stillturning.report.drawing.diagram.DiagramLine;
-import stillturning.report.drawing.diagram.DiagramSymbol;
-import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.drawing.diagram.Port;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -14,6 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import stillturning.report.drawing.TextFitting;
+import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.DiagramLine;
+import stillturning.report.drawing.diagram.DiagramSymbol;
+import stillturning.report.drawing.diagram.Glyph;
+import stillturning.report.drawing.diagram.Port;
 
 /** What has to be laid out: sized symbols, and the lines between them that are not mere stubs. */
 final class LayoutInput {

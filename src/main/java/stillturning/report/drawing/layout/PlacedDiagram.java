@@ -1,15 +1,14 @@
 package stillturning.report.drawing.layout;
 
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.diagram.Diagram;
 import stillturning.report.drawing.diagram.DiagramLine;
 import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Side;
-
-import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 
 /** A diagram with a place for everything, still without strokes. */
 record PlacedDiagram(

@@ -1,10 +1,9 @@
 package stillturning.report.drawing.layout;
 
+import java.util.List;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Polyline;
 import stillturning.report.drawing.diagram.DiagramLine;
-
-import java.util.List;
 
 /**
  * Where a line runs on the picture.

@@ -1,16 +1,15 @@
 package stillturning.report.drawing.layout;
 
-import stillturning.report.drawing.Picture;
-import stillturning.report.drawing.Point;
-import stillturning.report.drawing.diagram.Diagram;
-import stillturning.report.drawing.diagram.DiagramLine;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import stillturning.report.drawing.Picture;
+import stillturning.report.drawing.Point;
+import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.DiagramLine;
 
 /** A diagram that has been laid out: its picture in any state, and where everything lies on it. */
 public final class Sheet {

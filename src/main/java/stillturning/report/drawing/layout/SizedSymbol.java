@@ -1,11 +1,10 @@
 package stillturning.report.drawing.layout;
 
+import java.util.List;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Glyph;
 import stillturning.report.drawing.diagram.Side;
-
-import java.util.List;
 
 /** A symbol with the room it takes, its ground stubs included. */
 record SizedSymbol(DiagramSymbol symbol, SymbolShape shape, List<GroundStub> stubs) {

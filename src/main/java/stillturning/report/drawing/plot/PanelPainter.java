@@ -1,5 +1,7 @@
 package stillturning.report.drawing.plot;
 
+import java.util.ArrayList;
+import java.util.List;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Colours;
 import stillturning.report.drawing.Mark;
@@ -7,9 +9,6 @@ import stillturning.report.drawing.Outline;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Polyline;
 import stillturning.report.drawing.Stroke;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** One panel: frame, axes, thresholds and series within one window of time. */
 final class PanelPainter {

@@ -1,5 +1,13 @@
 package stillturning.report.drawing.plot;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Colours;
 import stillturning.report.drawing.Mark;
@@ -9,15 +17,6 @@ import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Stroke;
 import stillturning.report.drawing.TextFitting;
 import stillturning.report.drawing.TextWidths;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Lays out a plot: title, legend, numbers of the events, graphs one above the other and each in

@@ -1,12 +1,5 @@
 package stillturning.story.timeline.wiring;
 
-import stillturning.model.Candidate;
-import stillturning.model.Candidate.Hit;
-import stillturning.model.Circuit;
-import stillturning.model.Circuit.Placed;
-import stillturning.story.device.BranchLayout;
-import stillturning.story.timeline.wiring.DeadEnds.Trimmed;
-
 import java.util.ArrayDeque;
 import java.util.BitSet;
 import java.util.Deque;
@@ -14,6 +7,12 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import stillturning.model.Candidate;
+import stillturning.model.Candidate.Hit;
+import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
+import stillturning.story.device.BranchLayout;
+import stillturning.story.timeline.wiring.DeadEnds.Trimmed;
 
 /**
  * Lays out what failures leave of one circuit, and keeps the last few: a failure is told in several

@@ -4,10 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
 import stillturning.assess.Assessment;
 import stillturning.assess.exchange.EqualBatteries;
 import stillturning.desktop.draft.Change;
@@ -19,11 +22,6 @@ import stillturning.dossier.SizedCandidates;
 import stillturning.report.answer.AnswerBlocks;
 import stillturning.report.answer.FirstAnswer;
 import stillturning.report.answer.FirstQuestion;
-
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 
 class AnsweringTest {
 

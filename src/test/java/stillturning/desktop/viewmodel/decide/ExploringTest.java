@@ -4,10 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
 import stillturning.assess.front.SearchLimits;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.viewmodel.AreaName;
@@ -16,11 +19,6 @@ import stillturning.desktop.viewmodel.OpenDesk;
 import stillturning.desktop.viewmodel.offer.OfferedDrawing;
 import stillturning.desktop.viewmodel.offer.OfferedDrawings;
 import stillturning.model.CriterionName;
-
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 
 class ExploringTest {
 

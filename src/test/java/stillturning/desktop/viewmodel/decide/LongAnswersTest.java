@@ -3,15 +3,13 @@ package stillturning.desktop.viewmodel.decide;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
 import stillturning.desktop.viewmodel.OpenDesk;
 import stillturning.desktop.viewmodel.offer.OfferedDrawings;
-
-import java.io.IOException;
-import java.nio.file.Path;
 
 class LongAnswersTest {
 

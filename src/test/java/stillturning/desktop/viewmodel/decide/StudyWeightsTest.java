@@ -2,8 +2,10 @@ package stillturning.desktop.viewmodel.decide;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
-
 import stillturning.desktop.draft.DraftStep;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.model.CriterionName;
@@ -12,10 +14,6 @@ import stillturning.model.goal.ValueScale;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
 import stillturning.yaml.edit.YamlEdit;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 
 /** A study that weighs by swing is written by swing again, the largest as 100. */
 class StudyWeightsTest {

@@ -1,18 +1,5 @@
 package stillturning.desktop.viewmodel.explain;
 
-import javafx.beans.property.SimpleObjectProperty;
-
-import stillturning.cli.Main;
-import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.Draft;
-import stillturning.desktop.draft.DraftStep;
-import stillturning.desktop.viewmodel.BackgroundWork;
-import stillturning.desktop.viewmodel.Desk;
-import stillturning.desktop.viewmodel.Settings;
-import stillturning.dossier.NamedFailures;
-import stillturning.files.edit.ChangeRefused;
-import stillturning.yaml.YamlDocument;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -24,6 +11,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.stream.Stream;
+import javafx.beans.property.SimpleObjectProperty;
+import stillturning.cli.Main;
+import stillturning.desktop.draft.Change;
+import stillturning.desktop.draft.Draft;
+import stillturning.desktop.draft.DraftStep;
+import stillturning.desktop.viewmodel.BackgroundWork;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.Settings;
+import stillturning.dossier.NamedFailures;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.yaml.YamlDocument;
 
 /** A copy of a demo study that a test opens, changes and explains. */
 public final class OpenStudy implements AutoCloseable {

@@ -1,5 +1,8 @@
 package stillturning.report.drawing.layout;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import stillturning.report.drawing.MarkState;
 import stillturning.report.drawing.diagram.Diagram;
 import stillturning.report.drawing.diagram.DiagramLine;
@@ -7,10 +10,6 @@ import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Glyph;
 import stillturning.report.drawing.diagram.Port;
 import stillturning.report.drawing.diagram.Side;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** Diagrams as a builder would have them; all names and values are invented. */
 final class Examples {

@@ -1,5 +1,9 @@
 package stillturning.report.drawing.layout;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
 import stillturning.report.drawing.MarkState;
 import stillturning.report.drawing.diagram.Diagram;
 import stillturning.report.drawing.diagram.DiagramLine;
@@ -7,11 +11,6 @@ import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Glyph;
 import stillturning.report.drawing.diagram.Port;
 import stillturning.report.drawing.diagram.Side;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.SplittableRandom;
 
 /** Diagrams of any shape, with names short, long, empty and foreign. */
 final class RandomDiagrams {

@@ -5,19 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
-import org.w3c.dom.Document;
-import org.w3c.dom.Element;
-
-import stillturning.report.drawing.Box;
-import stillturning.report.drawing.Mark;
-import stillturning.report.drawing.Picture;
-import stillturning.report.drawing.Point;
-import stillturning.report.drawing.Polyline;
-import stillturning.report.drawing.XmlText;
-
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
@@ -27,8 +14,18 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import stillturning.report.drawing.Box;
+import stillturning.report.drawing.Mark;
+import stillturning.report.drawing.Picture;
+import stillturning.report.drawing.Point;
+import stillturning.report.drawing.Polyline;
+import stillturning.report.drawing.XmlText;
 
 class TimePlotTest {
     private static final Pattern POINT = Pattern.compile("[ML](-?[0-9.]+) (-?[0-9.]+)");
