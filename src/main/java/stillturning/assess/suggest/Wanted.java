@@ -5,12 +5,15 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
+import stillturning.model.Candidate.Hit;
+import stillturning.model.failure.Failure;
 
 /**
  * What is to be mended of a candidate.
@@ -93,11 +96,59 @@ public record Wanted(
         return failures.getOrDefault(verdict.failure().name(), Outcome.ENGINE_LOST);
     }
 
-    /** Failures and requirements that are not mended in a candidate, in words. */
-    public List<String> left(Appraisal after) {
-        List<String> left =
+    /**
+     * Failures that are not mended but moved: a new part of the same kind fails in the same way,
+     * and then no less is lost.
+     *
+     * @param left those that are not mended anyway
+     */
+    private List<String> moved(Appraisal before, Appraisal after, List<Verdict> left) {
+        Set<String> known = left.stream().map(v -> v.failure().name()).collect(Collectors.toSet());
+        List<Verdict> own =
                 new ArrayList<>(
-                        left(after.singles()).stream().map(v -> v.failure().name()).toList());
+                        after.singles().stream().filter(v -> isNew(v.failure(), before)).toList());
+        List<String> moved = new ArrayList<>();
+        for (Verdict mended : before.singles()) {
+            String name = mended.failure().name();
+            if (failures.containsKey(name) && !known.contains(name)) {
+                Optional<Verdict> same =
+                        own.stream()
+                                .filter(v -> way(v, after).equals(way(mended, before)))
+                                .filter(v -> v.outcome().compareTo(mended.outcome()) <= 0)
+                                .findFirst();
+                same.ifPresent(own::remove);
+                same.ifPresent(v -> moved.add(name + ", now as " + v.failure().name()));
+            }
+        }
+        return moved;
+    }
+
+    private static boolean isNew(Failure failure, Appraisal before) {
+        return !failure.hits().isEmpty()
+                && failure.hits().stream()
+                        .allMatch(hit -> before.candidate().part(hit.part()).isEmpty());
+    }
+
+    /** Which kinds of parts fail in which way. */
+    private static List<String> way(Verdict verdict, Appraisal of) {
+        return verdict.failure().hits().stream()
+                .map(hit -> kind(hit, of) + " " + hit.mode().key())
+                .toList();
+    }
+
+    private static String kind(Hit hit, Appraisal of) {
+        return of.candidate().part(hit.part()).map(part -> part.kind().word()).orElse("");
+    }
+
+    /**
+     * Failures and requirements that are not mended in a changed candidate, in words.
+     *
+     * @param before the candidate as it was
+     */
+    public List<String> left(Appraisal before, Appraisal after) {
+        List<Verdict> failing = left(after.singles());
+        List<String> left = new ArrayList<>(failing.stream().map(v -> v.failure().name()).toList());
+        left.addAll(moved(before, after, failing));
         Set<String> missed = missed(after).stream().collect(Collectors.toSet());
         requirements.stream().filter(missed::contains).forEach(left::add);
         return left;

@@ -25,6 +25,7 @@ import stillturning.cli.terminal.Output;
 import stillturning.cli.terminal.PictureFile;
 import stillturning.cli.terminal.Progress;
 import stillturning.cli.terminal.Refusal;
+import stillturning.dossier.ProgramVersion;
 import stillturning.dossier.exploration.Exploration;
 import stillturning.dossier.exploration.Explored;
 import stillturning.files.edit.ChangeRefused;
@@ -47,6 +48,7 @@ import stillturning.yaml.disk.WholeFile;
             "  stillturning explore sandpiper",
             "  stillturning explore sandpiper --minutes 10 --resume explored.json --plot front.svg",
             "  stillturning explore sandpiper --keep front.json",
+            "  stillturning explore sandpiper --again front.json --save layout-1",
             "  stillturning explore sandpiper --by weight --by endurance --save layout-2"
         })
 public final class ExploreCommand implements Callable<Integer> {
@@ -103,8 +105,16 @@ public final class ExploreCommand implements Callable<Integer> {
     @Option(
             names = "--keep",
             paramLabel = "FILE",
-            description = "Keep what is found in this file, for explain --explored.")
+            description = "Keep what is found in this file, for --again and explain --explored.")
     private Optional<String> keep = Optional.empty();
+
+    @Option(
+            names = "--again",
+            paramLabel = "FILE",
+            description =
+                    "Look for nothing: tell what --keep has kept in this file, each layout assessed"
+                            + " again.")
+    private Optional<String> again = Optional.empty();
 
     @Option(
             names = "--pairs",
@@ -130,7 +140,9 @@ public final class ExploreCommand implements Callable<Integer> {
         Optional<PictureFile> picture = plot.map(file -> PictureFile.named(file, context));
         keep.ifPresent(file -> KeptLayouts.claim(file, context));
         FoundStudy found = asked.sound(context);
-        Explored front = explored(found, criteria, limits);
+        Explored front =
+                again.map(file -> KeptLayouts.again(file, found, context))
+                        .orElseGet(() -> explored(found, criteria, limits));
         Explored explored = pairs ? FrontPairs.counted(front, context) : front;
         Output out = new Output(context);
         List<String> written = new ArrayList<>();
@@ -186,6 +198,11 @@ public final class ExploreCommand implements Callable<Integer> {
         if (changes < 1 || minutes <= 0 || layouts.orElse(1) < 1) {
             throw new Refusal("--changes, --minutes and --layouts must be above 0");
         }
+        if (again.isPresent() && (resume.isPresent() || layouts.isPresent() || !by.isEmpty())) {
+            throw new Refusal(
+                    "--again tells what was looked for before; leave out --resume, --layouts and"
+                            + " --by");
+        }
         return new SearchLimits(changes, layouts.orElse(Integer.MAX_VALUE));
     }
 
@@ -195,6 +212,8 @@ public final class ExploreCommand implements Callable<Integer> {
         }
         String fingerprint =
                 Integer.toHexString(criteria.toString().hashCode() + changes)
+                        + " "
+                        + ProgramVersion.words()
                         + " "
                         + found.read().fingerprint();
         try (KeptTrials kept = KeptTrials.of(resume.get(), fingerprint, context)) {

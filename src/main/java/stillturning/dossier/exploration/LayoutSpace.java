@@ -1,6 +1,7 @@
 package stillturning.dossier.exploration;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import stillturning.assess.Scrutiny;
 import stillturning.assess.front.Space;
@@ -23,6 +24,12 @@ import stillturning.structure.shape.CandidateForm;
  * @param service what each has to do, nothing failing
  */
 record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements Space<Drawn> {
+
+    /**
+     * What does not do its service is as far from what is asked for as what loses the engine by so
+     * many failures: seldom the next change makes up for it.
+     */
+    private static final double UNSERVED = 8;
 
     private static final String COMPUTED = "the engine runs with nothing wrong";
 
@@ -50,7 +57,7 @@ record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements
         try {
             Scrutiny scrutiny = Scrutiny.of(layout.study(), layout.candidate(), survey);
             return service.isDoneBy(layout.candidate(), scrutiny)
-                    ? new Looked(scrutiny, this, evidence)
+                    ? new Looked(layout, scrutiny, this, evidence)
                     : new Out(by.atLeast(), missed(Service.WORDS, evidence));
         } catch (UntoldStory e) {
             return new Out(by.atLeast(), missed(COMPUTED, evidence));
@@ -60,9 +67,10 @@ record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements
     /** Whether a layout can be computed and does what each has to do. */
     boolean serves(Drawn layout) {
         try {
-            return service.isDoneBy(
-                    layout.candidate(),
-                    Scrutiny.of(layout.study(), layout.candidate(), Survey.NONE));
+            Scrutiny look = Scrutiny.of(layout.study(), layout.candidate(), Survey.NONE);
+            return service.isDoneBy(layout.candidate(), look)
+                    && service.isQuiet(look)
+                    && service.isOffWhenParked(layout.study(), layout.candidate());
         } catch (UntoldStory e) {
             return false;
         }
@@ -72,7 +80,7 @@ record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements
         return new TrialResult.Missed(by, Double.MAX_VALUE, evidence);
     }
 
-    private record Looked(Scrutiny scrutiny, LayoutSpace in, List<String> evidence)
+    private record Looked(Drawn layout, Scrutiny scrutiny, LayoutSpace in, List<String> evidence)
             implements Look {
         @Override
         public List<Double> atBest() {
@@ -81,10 +89,11 @@ record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements
 
         @Override
         public TrialResult trial() {
-            if (!in.service.takesOff(scrutiny)) {
-                return new TrialResult.Missed(Service.TAKES_OFF, 1, evidence);
-            }
             try {
+                Optional<String> unserved = unserved();
+                if (unserved.isPresent()) {
+                    return new TrialResult.Missed(unserved.get(), UNSERVED, evidence);
+                }
                 return scrutiny.refusal(Set.copyOf(evidence))
                         .map(this::missed)
                         .orElseGet(
@@ -94,6 +103,19 @@ record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements
             } catch (UntoldStory e) {
                 return LayoutSpace.missed(COMPUTED, evidence);
             }
+        }
+
+        /** What it does not do that every drawing does. */
+        private Optional<String> unserved() throws UntoldStory {
+            if (!in.service.isQuiet(scrutiny)) {
+                return Optional.of(Service.QUIET);
+            }
+            if (!in.service.takesOff(scrutiny)) {
+                return Optional.of(Service.TAKES_OFF);
+            }
+            return in.service.isOffWhenParked(layout.study(), layout.candidate())
+                    ? Optional.empty()
+                    : Optional.of(Service.OFF_WHEN_PARKED);
         }
 
         private TrialResult missed(Scrutiny.Refusal refusal) {

@@ -39,7 +39,7 @@ record Asked(Wanted wanted, Optional<Aim> aim) {
     Suggestion suggestion(Drawn after, List<String> moves, Appraisal before, Scrutiny look)
             throws UntoldStory {
         Appraisal changed = look.appraisal();
-        List<String> left = new ArrayList<>(wanted.left(changed));
+        List<String> left = new ArrayList<>(wanted.left(before, changed));
         left.addAll(left(after, look));
         return Suggestion.of(after.study(), moves, left, before, changed);
     }

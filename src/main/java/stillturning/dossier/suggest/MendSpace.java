@@ -180,23 +180,23 @@ final class MendSpace implements Space<Drawn> {
                 return new Dead(Service.TAKES_OFF, evidence).trial();
             }
             if (!mends()) {
-                return missed();
+                return missed(wanted.requirements());
             }
             try {
                 Suggestion found = asked.suggestion(drawn, List.of(), before, scrutiny);
                 return found.left().size() < wanted.size()
                         ? new TrialResult.Met(found.values(), evidence)
-                        : missed();
+                        : missed(found.left());
             } catch (UntoldStory e) {
                 return new Dead(COMPUTED, evidence).trial();
             }
         }
 
-        private TrialResult missed() {
+        private TrialResult missed(List<String> beside) {
             List<String> by = new ArrayList<>();
             failing.forEach(v -> by.add(v.failure().name()));
             by.addAll(others);
-            by.addAll(wanted.requirements());
+            by.addAll(beside);
             return new TrialResult.Missed(by.get(0), shortfall(), evidence);
         }
 

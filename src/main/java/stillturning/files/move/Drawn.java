@@ -146,6 +146,17 @@ public final class Drawn {
                 .orElseGet(() -> Names.spoken(part));
     }
 
+    /** The same with its kind before it, where its name does not tell that. */
+    String calledWithKind(String part) {
+        String called = called(part);
+        return candidate
+                .part(part)
+                .map(p -> p.kind().name())
+                .filter(kind -> !called.contains(kind.substring(kind.lastIndexOf(' ') + 1)))
+                .map(kind -> kind + " " + called)
+                .orElse(called);
+    }
+
     /** Loads that the engine's logic names. */
     Set<String> engineLoads() {
         return Set.copyOf(study.aircraft().engine().logic().loads());

@@ -27,6 +27,7 @@ final class OtherSource implements Finder {
         }
         return others.stream()
                 .filter(other -> !other.equals(now))
+                .filter(other -> site.opensBefore(feed, other))
                 .map(
                         other ->
                                 new Move(

@@ -38,7 +38,10 @@ final class OwnGround implements Finder {
                         MoveKind.SEPARATED,
                         "Return "
                                 + String.join(", ", spare.stream().map(drawn::called).toList())
-                                + " at a ground of their own instead of the "
+                                + (spare.size() == 1
+                                        ? " at a ground of its own"
+                                        : " at a ground of their own")
+                                + " instead of the "
                                 + drawn.called(ground),
                         touches,
                         pen -> {

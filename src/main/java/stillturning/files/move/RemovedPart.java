@@ -49,7 +49,7 @@ final class RemovedPart implements Finder {
                         part ->
                                 new Move(
                                         MoveKind.PART_REMOVED,
-                                        "Take the " + drawn.called(part) + " out",
+                                        "Take the " + drawn.calledWithKind(part) + " out",
                                         List.of(part),
                                         pen -> {
                                             pen.delete(part);

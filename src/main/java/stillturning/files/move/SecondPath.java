@@ -49,13 +49,14 @@ final class SecondPath implements Finder {
         return source + "-to-" + bus;
     }
 
+    /** The diode lies at the bus: so a wire that chafes before it takes nothing from the bus. */
     private static Move byDiode(Drawn drawn, Site site, String source, String bus) {
         return new Move(
                 MoveKind.SECOND_PATH,
                 words(drawn, source, bus, "diode" + site.switchedOff(source)),
                 List.of(source, bus),
                 pen -> {
-                    String diode = pen.add("diode", bus + "-diode", drawn.zone(source));
+                    String diode = pen.add("diode", bus + "-diode", drawn.zone(bus));
                     String off = site.offSwitch(pen, source, bus);
                     String fused =
                             "from " + source + " to " + bus + ", " + site.fuse(site.fedFrom(bus));

@@ -6,7 +6,10 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import stillturning.files.edit.CandidateOutline.Run;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.files.edit.Naming;
@@ -20,6 +23,7 @@ record Site(Drawn drawn) {
 
     private static final Set<String> MOVED =
             Set.of("switch", "key-switch", "contactor", "controller");
+    private static final Pattern RATED = Pattern.compile("(?:breaker|fuse) (?<amps>[0-9.]+) A\\b");
     private static final double MOST_BLADE_AMPS = 30;
     private static final double MOST_AMPS = 100;
 
@@ -89,6 +93,34 @@ record Site(Drawn drawn) {
         Optional<String> rating = UsualProtection.rating(Math.min(amps, MOST_AMPS * 0.8));
         boolean big = amps * 1.25 > MOST_BLADE_AMPS;
         return "fuse " + rating.orElse("100 A") + (big ? " class high-current" : "");
+    }
+
+    /**
+     * Whether a feed may hang on a bus: all that leads there may carry more than the feed's own
+     * protector, or else a short in the feed takes the whole bus.
+     */
+    boolean opensBefore(Run feed, String bus) {
+        OptionalDouble own = amps(feed);
+        List<OptionalDouble> before =
+                drawn.links().stream()
+                        .filter(link -> Runs.to(link).equals(bus))
+                        .map(Site::amps)
+                        .toList();
+        return own.isEmpty()
+                || before.isEmpty()
+                || before.stream().anyMatch(OptionalDouble::isEmpty)
+                || before.stream().anyMatch(a -> a.getAsDouble() > own.getAsDouble());
+    }
+
+    /** What the smallest protector of a run is made for (A); empty where it has none. */
+    private static OptionalDouble amps(Run run) {
+        Matcher found = RATED.matcher(run.line().text());
+        OptionalDouble least = OptionalDouble.empty();
+        while (found.find()) {
+            double amps = Double.parseDouble(found.group("amps"));
+            least = OptionalDouble.of(Math.min(amps, least.orElse(amps)));
+        }
+        return least;
     }
 
     /** Whether nothing that a hand moves takes a source off: a battery, and what hangs on it. */

@@ -70,6 +70,12 @@ class ExploredChapterTest {
         assertTrue(with.contains("Pairs of failures were not asked about"));
         assertTrue(with.contains("Simpler on paper is not yet buildable"));
 
+        Ran again = run("explore", "small", "--again", "front.json", "--pairs", "--json");
+        assertEquals(found.out(), again.out());
+        assertEquals(
+                ExitCode.BAD_INPUT,
+                run("explore", "small", "--again", "front.json", "--layouts", "4").code());
+
         Path study = here.resolve("small/study.yaml");
         Files.writeString(study, Files.readString(study) + "# later\n");
         Ran later = run("explain", "small", "--explored", "front.json");

@@ -120,7 +120,7 @@ class ServiceTest {
         Drawn drawn = Drawn.of(reader, reader.study(Variation.NONE), "one-battery-engine-bus");
         Service service = Service.of(List.of(drawn));
         assertTrue(service.isOffWhenParked(drawn.study(), drawn.candidate()));
-        assertFalse(parked(service, drawn, "Take the standby feed out"));
+        assertFalse(parked(service, drawn, "Take the switch standby feed out"));
         assertTrue(
                 parked(
                         service,

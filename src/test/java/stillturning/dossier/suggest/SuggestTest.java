@@ -19,6 +19,7 @@ import stillturning.assess.front.SearchWatch;
 import stillturning.assess.suggest.Suggestion;
 import stillturning.assess.suggest.Wanted;
 import stillturning.assess.verdict.Outcome;
+import stillturning.dossier.redrawn.DrawnStep;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.files.edit.ChangeRefused;
@@ -44,13 +45,37 @@ class SuggestTest {
 
     private static Suggested busShort(int moves, int most) throws ChangeRefused, UntoldStory {
         Suggest suggest = Suggest.of(drawn(STUDY, "one-bus"));
+        return suggest.mending(
+                wanted(suggest, "main-bus: short to ground"),
+                new SearchLimits(moves, most),
+                SearchWatch.NOBODY);
+    }
+
+    private static Wanted wanted(Suggest suggest, String failure) {
         Wanted wanted =
                 Wanted.of(
                         suggest.before().singles().stream()
-                                .filter(v -> v.failure().name().equals("main-bus: short to ground"))
+                                .filter(v -> v.failure().name().equals(failure))
                                 .toList());
         assertEquals(1, wanted.size());
-        return suggest.mending(wanted, new SearchLimits(moves, most), SearchWatch.NOBODY);
+        return wanted;
+    }
+
+    /** A ground of its own for the battery is one more that nothing stands in for. */
+    @Test
+    void aTroubleThatOnlyMovesToANewPartIsNotMended() throws Exception {
+        Drawn drawn = drawn(Path.of("architectures", "sandpiper"), "one-battery-engine-bus");
+        Suggest suggest = Suggest.of(drawn);
+        Drawn moved =
+                DrawnStep.all(drawn).stream()
+                        .filter(step -> step.words().startsWith("Lead battery-minus to a ground"))
+                        .flatMap(step -> step.taken().stream())
+                        .findFirst()
+                        .orElseThrow();
+        assertEquals(
+                List.of("nose-ground: open, now as nose-ground-b: open"),
+                wanted(suggest, "nose-ground: open")
+                        .left(suggest.before(), Suggest.of(moved).before()));
     }
 
     private static Map<String, Outcome> outcomes(Appraisal appraisal) {
@@ -88,7 +113,7 @@ class SuggestTest {
                     Suggestion.of(
                             found.suggestions().study(),
                             suggestions.get(i).moves(),
-                            found.suggestions().wanted().left(saved),
+                            found.suggestions().wanted().left(found.suggestions().before(), saved),
                             found.suggestions().before(),
                             saved);
             assertEquals(suggestions.get(i).values(), again.values());

@@ -79,7 +79,7 @@ class EveryMoveTest {
         before.lines().forEach(more::remove);
         assertEquals(
                 List.of(
-                        "  main-bus-diode: {is: diode, zone: nose}",
+                        "  main-bus-diode: {is: diode, zone: panel}",
                         "  main-bus-switch: {is: switch, zone: panel}",
                         "  battery-to-main-bus: from battery to main-bus, fuse 80 A class"
                                 + " high-current, wire, via main-bus-switch, wire, via"
@@ -90,6 +90,19 @@ class EveryMoveTest {
                 before.lines()
                         .filter(line -> !line.startsWith("  flight:"))
                         .allMatch(after.text().text()::contains));
+    }
+
+    /** What would open only after the bus has lost its feed hangs elsewhere. */
+    @Test
+    void noLoadIsPutBehindAProtectorThatIsSmallerThanItsOwn() {
+        List<String> words =
+                Moves.of(of("sandpiper", "split-batteries")).stream().map(Move::words).toList();
+        assertTrue(
+                words.stream().anyMatch(w -> w.contains("lights from the engine bus b")),
+                String.join("\n", words));
+        assertTrue(
+                words.stream().noneMatch(w -> w.contains("gear pump from the engine bus b")),
+                String.join("\n", words));
     }
 
     private static Move move(Drawn drawn, String words) {
