@@ -318,14 +318,7 @@ public final class CandidateEdits {
             throw new ChangeRefused("there is no load \"" + load + "\" here to be left out");
         }
         FileEdits edits = edits();
-        Set<Run> feeds = new LinkedHashSet<>();
-        for (Run run : outline.runs()) {
-            if (run.section().equals(CandidateOutline.FEEDS)
-                    && Naming.part(run.key()).equals(load)) {
-                feeds.add(run);
-            }
-        }
-        List<String> also = new Deletion(outline, Set.of(load), feeds, edits).write();
+        List<String> also = Deletion.ofLoad(outline, load, edits).write();
         edits.addItem(CandidateOutline.LEAVES_OUT, load);
         return edits.change("Leave " + load + " out", List.of(), also);
     }

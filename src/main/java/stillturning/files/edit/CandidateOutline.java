@@ -88,6 +88,13 @@ public final class CandidateOutline {
         return runs;
     }
 
+    /** The feeds of a load. */
+    List<Run> feedsOf(String load) {
+        return runs.stream()
+                .filter(run -> run.section().equals(FEEDS) && Naming.part(run.key()).equals(load))
+                .toList();
+    }
+
     /** The run that makes a part. */
     public Optional<Run> maker(String part) {
         return runs.stream().filter(r -> r.makes().contains(part)).findFirst();

@@ -29,6 +29,11 @@ final class Deletion {
         followRuns();
     }
 
+    /** A load of the study with its feeds. */
+    static Deletion ofLoad(CandidateOutline outline, String load, FileEdits edits) {
+        return new Deletion(outline, Set.of(load), Set.copyOf(outline.feedsOf(load)), edits);
+    }
+
     private void cut(Run run) {
         cut.add(run);
         gone.addAll(run.line().makes(Naming.prefix(run.key())));

@@ -36,8 +36,8 @@ final class Renaming {
         }
     }
 
-    private static void everywhere(
-            CandidateOutline outline, Map<String, String> names, FileEdits edits)
+    /** Other names wherever the file speaks of these. */
+    static void everywhere(CandidateOutline outline, Map<String, String> names, FileEdits edits)
             throws ChangeRefused {
         UnaryOperator<String> renamed = name -> names.getOrDefault(name, name);
         for (CandidateOutline.Run run : outline.runs()) {

@@ -12,10 +12,14 @@ import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.DraftStep;
 import stillturning.files.edit.CandidateOutline;
 import stillturning.files.edit.ChangeRefused;
+import stillturning.files.edit.FileChange;
 import stillturning.files.edit.FileEdits;
+import stillturning.files.edit.LoadEdits;
 import stillturning.files.edit.Naming;
+import stillturning.files.edit.StudyMentions;
 import stillturning.files.edit.StudyOutline;
 import stillturning.files.edit.WrittenKeys;
+import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
 
@@ -148,6 +152,52 @@ public final class StudyEdits {
                 steps,
                 List.of(load),
                 List.of("every candidate leaves it out until it is fed there"));
+    }
+
+    /** Gives a load another name, in the study and in every candidate. */
+    public Change renameLoad(String load, String to) throws ChangeRefused {
+        refuseUnlessLoad(load);
+        Naming.refuseUnlessPlain(to);
+        refuseUsed(to);
+        FileEdits edits = edits();
+        new StudyMentions(new StudyOutline(study), load).rename(to, edits);
+        edits.rename(DocumentPlaces.under(LOADS, load), to);
+        Change change = Change.of(edits.change("Rename load " + load + " " + to, to));
+        for (YamlDocument candidate : candidates.values()) {
+            change = with(change, new LoadEdits(candidate).rename(load, to));
+        }
+        return new Change(change.name(), change.steps(), List.of(to), change.also());
+    }
+
+    /**
+     * Deletes a load from the study, with its feeds and all that speaks of it in every candidate.
+     */
+    public Change deleteLoad(String load) throws ChangeRefused {
+        refuseUnlessLoad(load);
+        StudyMentions mentions = new StudyMentions(new StudyOutline(study), load);
+        if (mentions.isNeeded()) {
+            throw new ChangeRefused(
+                    "the engine needs \"%s\"; take it out of what the engine needs first"
+                            .formatted(load));
+        }
+        FileEdits edits = edits();
+        List<String> also = mentions.remove(edits);
+        edits.remove(DocumentPlaces.under(LOADS, load));
+        Change change = Change.of(edits.change("Delete load " + load, List.of(), also));
+        for (YamlDocument candidate : candidates.values()) {
+            change = with(change, new LoadEdits(candidate).delete(load));
+        }
+        return change;
+    }
+
+    private static Change with(Change change, FileChange more) {
+        return more.edits().isEmpty() ? change : change.then(Change.of(more));
+    }
+
+    private void refuseUnlessLoad(String load) throws ChangeRefused {
+        if (!new StudyOutline(study).names().contains(load)) {
+            throw new ChangeRefused("there is no load \"" + load + "\" in the study");
+        }
     }
 
     private void refuseUsed(String load) throws ChangeRefused {

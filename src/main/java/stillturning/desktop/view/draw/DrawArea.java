@@ -85,7 +85,12 @@ public final class DrawArea implements Area {
         Button leaveOut =
                 Controls.button(
                         "Leave it out of this candidate", "draw-leave-out", board::leaveOut);
-        HBox instead = Layout.inLine(leaveOut);
+        Button everywhere =
+                Controls.button(
+                        "Delete it from the study",
+                        "draw-delete-everywhere",
+                        board::deleteEverywhere);
+        HBox instead = Layout.inLine(leaveOut, everywhere);
         instead.getStyleClass().add("area-pane");
         Showing.whileTrue(instead, board.leftOutInstead().map(Optional::isPresent));
         view.setTop(new VBox(tools(), said, instead));

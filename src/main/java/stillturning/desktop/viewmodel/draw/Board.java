@@ -28,9 +28,7 @@ import stillturning.files.finding.FileFinding;
 import stillturning.files.finding.PartPlace;
 import stillturning.model.Terminal;
 import stillturning.report.oneline.DrawnCandidate;
-import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
-import stillturning.yaml.shape.FormField;
 
 /**
  * The open candidate on the drawing board: its diagram, what is chosen, what is to be said about
@@ -41,6 +39,7 @@ public final class Board {
     private static final String LAYING = "Drawing the candidate";
 
     private final Desk desk;
+    private final WrittenPlaces written;
     private final PropertySheet sheet;
     private final ReadOnlyObjectWrapper<Optional<BoardDrawing>> laid =
             new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -60,6 +59,7 @@ public final class Board {
 
     public Board(Desk desk) {
         this.desk = desk;
+        this.written = new WrittenPlaces(desk);
         this.sheet = new PropertySheet(desk, this::succeeds);
         desk.reading().addListener((of, before, now) -> takeReading());
         desk.candidate().addListener((of, before, now) -> turnTo());
@@ -194,46 +194,10 @@ public final class Board {
     private void showSheet() {
         if (chosen.size() == 1) {
             String part = chosen.get(0);
-            sheet.show(part, placesOf(part));
+            sheet.show(part, written.of(part, places()));
         } else {
             sheet.show("the candidate", List.of(FormPlace.candidate()));
         }
-    }
-
-    /** Where what is known of a part stands: its own entry, the run that makes it, its load. */
-    private List<FormPlace> placesOf(String part) {
-        Optional<YamlDocument> candidate = document(Desk.file(desk.candidate().get()));
-        List<FormPlace> places = new ArrayList<>();
-        if (candidate.filter(c -> has(c, DocumentPlaces.under("parts", part))).isPresent()) {
-            places.add(FormPlace.candidate("parts", part));
-        } else if (isLoad(part)) {
-            candidate.flatMap(c -> FormPlace.feeds(c, part)).ifPresent(places::add);
-            places.add(FormPlace.study("loads", part));
-        } else {
-            Optional.ofNullable(places().get(part))
-                    .map(made -> DocumentPlaces.keys(made.path()))
-                    .filter(keys -> keys.size() == 2)
-                    .map(keys -> FormPlace.candidate(keys.get(0)).only(keys.subList(1, 2)))
-                    .ifPresent(places::add);
-        }
-        String flight = DocumentPlaces.under("positions.flight", part);
-        if (candidate.filter(c -> has(c, flight)).isPresent()) {
-            places.add(FormPlace.candidate("positions", "flight").only(List.of(part)));
-        }
-        return places;
-    }
-
-    private boolean isLoad(String part) {
-        String path = DocumentPlaces.under("loads", part);
-        return document(Desk.STUDY_FILE).filter(s -> has(s, path)).isPresent();
-    }
-
-    private static boolean has(YamlDocument document, String path) {
-        return document.places().value(path).isPresent();
-    }
-
-    private Optional<YamlDocument> document(String file) {
-        return desk.draft().document(file);
     }
 
     // --- what can be done
@@ -258,8 +222,8 @@ public final class Board {
 
     private CandidateEdits candidateEdits() throws ChangeRefused {
         String file = Desk.file(desk.candidate().get());
-        Optional<YamlDocument> candidate = document(file);
-        Optional<YamlDocument> study = document(Desk.STUDY_FILE);
+        Optional<YamlDocument> candidate = desk.draft().document(file);
+        Optional<YamlDocument> study = desk.draft().document(Desk.STUDY_FILE);
         if (candidate.isEmpty() || study.isEmpty()) {
             throw new ChangeRefused(
                     "there is no "
@@ -294,15 +258,9 @@ public final class Board {
                         .map(p -> p.tag().zone())
                         .filter(z -> !z.isEmpty());
         String advice = "the study has no zone for it; add one to zones in " + Desk.STUDY_FILE;
-        return Stream.concat(beside, zones())
+        return Stream.concat(beside, written.zones())
                 .findFirst()
                 .orElseThrow(() -> new ChangeRefused(advice));
-    }
-
-    private Stream<String> zones() {
-        return document(Desk.STUDY_FILE).flatMap(s -> FormPlace.study("zones").form(s, s)).stream()
-                .flatMap(form -> form.fields().stream())
-                .map(FormField::key);
     }
 
     /** Joins what lies at two ports of the diagram. */
@@ -333,6 +291,14 @@ public final class Board {
                         });
     }
 
+    /** Deletes that load from the study, and from every candidate. */
+    public void deleteEverywhere() {
+        leftOutInstead
+                .get()
+                .filter(load -> succeeds(() -> new StudyChanges(desk).edits().deleteLoad(load)))
+                .ifPresent(load -> choose(List.of()));
+    }
+
     /** Deletes what is chosen: parts with what speaks of them, wires with their runs. */
     public void delete() {
         Set<String> parts = Set.copyOf(chosen);
@@ -342,7 +308,7 @@ public final class Board {
             return;
         }
         leftOutInstead.set(
-                parts.stream().filter(this::isLoad).findFirst().filter(p -> parts.size() == 1));
+                parts.stream().filter(written::isLoad).findFirst().filter(p -> parts.size() == 1));
     }
 
     /** Doubles what is chosen. */
@@ -368,11 +334,15 @@ public final class Board {
         succeeds(() -> Change.of(candidateEdits().paste(clipboard)));
     }
 
-    /** Gives the one part that is chosen another name. */
+    /** Gives the one part that is chosen another name; a load gets it in every candidate. */
     public void rename(String to) {
         if (chosen.size() == 1) {
             String part = chosen.get(0);
-            succeeds(() -> Change.of(candidateEdits().rename(part, to.strip())));
+            succeeds(
+                    () ->
+                            written.isLoad(part)
+                                    ? new StudyChanges(desk).edits().renameLoad(part, to.strip())
+                                    : Change.of(candidateEdits().rename(part, to.strip())));
         }
     }
 

@@ -22,6 +22,11 @@ import stillturning.files.Starter;
 import stillturning.files.Starter.Answers;
 import stillturning.files.edit.CandidateEdits.NewPart;
 import stillturning.files.edit.ChangeRefused;
+import stillturning.model.Candidate;
+import stillturning.model.LoadNeed;
+import stillturning.model.Study;
+import stillturning.model.failure.FailureCatalogue;
+import stillturning.parts.Part;
 
 class StudyEditsTest {
 
@@ -144,5 +149,79 @@ class StudyEditsTest {
         assertTrue(text.contains("draws: 2 A, minimum"), text);
         assertTrue(text.contains("weights:\n  weight: 3"), text);
         assertTrue(bench.problems().get(0).contains("may be shed"), bench.problems().toString());
+    }
+
+    /** Whatever a study says of a load, a new name is in all of it: same aircraft, same answers. */
+    @ParameterizedTest
+    @MethodSource("shipped")
+    void aRenamedLoadIsRenamedEverywhere(String study) throws Exception {
+        Studies.copy(study, folder);
+        Bench bench = Bench.open(folder);
+        Study before = bench.read().study().orElseThrow();
+        List<String> problems = bench.problems();
+        for (LoadNeed load : before.aircraft().loads()) {
+            bench.make(bench.study().renameLoad(load.id(), "my-" + load.id()));
+        }
+        assertEquals(problems, bench.problems());
+        Study after = bench.read().study().orElseThrow();
+        assertEquals(
+                before.aircraft().loads().stream().map(load -> "my-" + load.id()).toList(),
+                after.aircraft().loads().stream().map(LoadNeed::id).toList());
+        for (int i = 0; i < before.candidates().size(); i++) {
+            Candidate was = before.candidates().get(i);
+            Candidate is = after.candidates().get(i);
+            assertEquals(was.joins().size(), is.joins().size());
+            assertEquals(
+                    FailureCatalogue.singlesOf(was).size(), FailureCatalogue.singlesOf(is).size());
+            assertEquals(was.loads().count(), is.loads().count());
+            assertEquals(was.cockpit().procedures().size(), is.cockpit().procedures().size());
+        }
+        for (int i = 0; i < before.aircraft().loads().size(); i++) {
+            bench.draft().undo();
+        }
+        assertTrue(bench.draft().state().isSaved());
+    }
+
+    @Test
+    void aLoadIsRenamedInWhatTheEngineNeedsAndInWhatItsFeedsMake() throws Exception {
+        Studies.copy("sandpiper", folder);
+        Bench bench = Bench.open(folder);
+        bench.make(bench.study().renameLoad("pump-1", "pump"));
+        String text = bench.text("study");
+        assertTrue(text.contains("and (pump or pump-2)"), text);
+        assertTrue(text.contains("parts: [pump, pump-2]"), text);
+        assertTrue(text.contains("    pump: {stops-working"), text);
+        assertEquals(
+                "the load \"pump-2\" is there already; take another name",
+                assertThrows(ChangeRefused.class, () -> bench.study().renameLoad("pump", "pump-2"))
+                        .why());
+        assertThrows(ChangeRefused.class, () -> bench.study().renameLoad("pump-1", "other"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("shipped")
+    void aDeletedLoadLeavesNothingBehind(String study) throws Exception {
+        Studies.copy(study, folder);
+        Bench bench = Bench.open(folder);
+        Study before = bench.read().study().orElseThrow();
+        List<String> needed = before.aircraft().engine().logic().loads();
+        for (LoadNeed load : before.aircraft().loads()) {
+            if (needed.contains(load.id())) {
+                String why =
+                        assertThrows(ChangeRefused.class, () -> bench.study().deleteLoad(load.id()))
+                                .why();
+                assertTrue(why.contains("the engine needs"), why);
+            } else {
+                bench.make(bench.study().deleteLoad(load.id()));
+            }
+        }
+        assertEquals(
+                List.of(),
+                bench.read().problems().stream().filter(p -> p.wrong().contains("no ")).toList());
+        for (Candidate candidate : bench.read().study().orElseThrow().candidates()) {
+            assertEquals(
+                    needed.stream().sorted().toList(),
+                    candidate.loads().map(Part::id).sorted().toList());
+        }
     }
 }

@@ -198,4 +198,35 @@ class BoardTest {
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(label + " among " + sheet.rows()));
     }
+
+    @Test
+    void aLoadGetsAnotherNameInEveryCandidate() {
+        board.choose(List.of("radio"));
+        board.rename("com-radio");
+        settle();
+        assertEquals(List.of("com-radio"), board.chosen());
+        draft.state()
+                .texts()
+                .values()
+                .forEach(file -> assertFalse(file.matches("(?s).*[ {]radio[:.].*"), file));
+        board.choose(List.of("computer"));
+        board.rename("com-radio");
+        assertEquals(
+                "the load \"com-radio\" is there already; take another name", board.said().get());
+    }
+
+    @Test
+    void aLoadIsDeletedFromTheStudyUnlessTheEngineNeedsIt() {
+        board.choose(List.of("radio"));
+        board.delete();
+        assertEquals(Optional.of("radio"), board.leftOutInstead().get());
+        board.deleteEverywhere();
+        settle();
+        assertEquals(Optional.empty(), board.leftOutInstead().get());
+        draft.state().texts().values().forEach(file -> assertFalse(file.contains("radio:"), file));
+        board.choose(List.of("computer"));
+        board.delete();
+        board.deleteEverywhere();
+        assertTrue(board.said().get().contains("the engine needs"), board.said().get());
+    }
 }
