@@ -89,6 +89,8 @@ class AreasFitTest {
                 () -> tabs(screen, size, "story-tabs", "break"));
         does(screen, () -> find(screen, "break-tabs", TabPane.class).getSelectionModel().select(1));
         look(screen, size, "break-all");
+        does(screen, () -> find(screen, "break-tabs", TabPane.class).getSelectionModel().select(2));
+        look(screen, size, "break-together");
         does(screen, () -> find(screen, "break-tabs", TabPane.class).getSelectionModel().select(0));
     }
 
