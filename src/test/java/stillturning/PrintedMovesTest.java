@@ -37,7 +37,7 @@ import stillturning.story.Moment;
 import stillturning.story.MoveOrders;
 import stillturning.story.Pilot;
 import stillturning.story.Rehearsal;
-import stillturning.story.Rehearsal.Pace;
+import stillturning.story.Rehearsal.MovePace;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
@@ -157,7 +157,7 @@ class PrintedMovesTest {
                             Moment.heldIn(STUDY.goals().runUp().name()));
             for (double seconds : List.of(MOVE_SECONDS, Pilot.LATE.responseSeconds(MOVE_SECONDS))) {
                 Rehearsal played =
-                        timeline.rehearse(NOTHING, card.steps, new Pace(seconds, HELD_SECONDS));
+                        timeline.rehearse(NOTHING, card.steps, new MovePace(seconds, HELD_SECONDS));
                 assertEquals(Optional.empty(), played.harm(), card.candidate.id());
             }
             card.steps.forEach(step -> inReach(card.candidate, step, Reach::onGround));
@@ -186,7 +186,7 @@ class PrintedMovesTest {
             Timeline timeline = Timeline.quick(STUDY, candidate);
             List<Event> needless =
                     CombinedFailures.events(candidate, List.of()).stream()
-                            .filter(event -> event.kind() == Event.Kind.NEEDLESS_DRILL)
+                            .filter(event -> event.kind() == Event.EventKind.NEEDLESS_DRILL)
                             .toList();
             for (Event event : needless) {
                 drills++;
@@ -239,7 +239,7 @@ class PrintedMovesTest {
         Story story = timeline.tell(failure, pilot);
         int played = 0;
         for (Procedure procedure : timeline.candidate().cockpit().procedures()) {
-            if (procedure.doing().automatic().isPresent()) {
+            if (procedure.execution().automatic().isPresent()) {
                 continue;
             }
             inReach(timeline.candidate(), procedure.moves(), reach -> reach == Reach.SEAT);

@@ -12,7 +12,7 @@ import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Cause;
-import stillturning.model.failure.Cause.Kind;
+import stillturning.model.failure.Cause.CauseKind;
 import stillturning.model.failure.CommonCauses;
 import stillturning.story.Pilot;
 import stillturning.story.UntoldStory;
@@ -70,7 +70,7 @@ class SandpiperCommonCausesTest {
     void withAHoleForEachLaneEitherIsSurvived() throws UntoldStory {
         List<Cause> holes =
                 causes("solid-state-split-engine").stream()
-                        .filter(c -> c.kind() == Kind.HOLE)
+                        .filter(c -> c.kind() == CauseKind.HOLE)
                         .toList();
         assertEquals(4, holes.size());
         for (Cause hole : holes) {

@@ -11,7 +11,7 @@ import stillturning.files.StudyReader;
 import stillturning.model.Study;
 import stillturning.sizing.Sizing;
 import stillturning.sizing.result.SizingReport;
-import stillturning.sizing.result.WireSchedule.Circuit;
+import stillturning.sizing.result.WireSchedule.LoadCircuit;
 import stillturning.sizing.result.WireSize;
 import stillturning.story.UntoldStory;
 
@@ -47,7 +47,7 @@ class SandpiperSizesByHandTest {
                 .orElseThrow();
     }
 
-    private static Circuit circuit(String name) {
+    private static LoadCircuit circuit(String name) {
         return report.wires().circuits().stream()
                 .filter(c -> c.name().equals(name))
                 .findFirst()
@@ -68,7 +68,7 @@ class SandpiperSizesByHandTest {
         WireSize lights = wire("lights-wire");
         assertEquals("16", lights.wire().cable().awg());
         assertEquals(17.91, lights.can().amps(), 0.02);
-        Circuit circuit = circuit("lights");
+        LoadCircuit circuit = circuit("lights");
         assertEquals(3.38, circuit.amps(), 0.03);
         assertEquals(5.1, circuit.metres(), 1e-9);
         assertEquals(0.305 + 0.042, circuit.drop().volts(), 0.005);

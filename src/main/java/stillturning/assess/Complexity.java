@@ -83,7 +83,7 @@ public record Complexity(Map<ComplexityCount, Integer> counts) {
         int logics = candidate.parts().stream().mapToInt(Part::logics).sum();
         long automatic =
                 candidate.cockpit().procedures().stream()
-                        .filter(p -> p.doing().automatic().isPresent())
+                        .filter(p -> p.execution().automatic().isPresent())
                         .count();
         return channels + logics + (int) automatic;
     }

@@ -17,11 +17,11 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stillturning.assess.GuessVariation.Doubts;
-import stillturning.assess.Guesses.Change;
-import stillturning.assess.Guesses.Choice;
+import stillturning.assess.Guesses.GuessChange;
+import stillturning.assess.Guesses.GuessedWord;
 import stillturning.assess.Guesses.Untried;
 import stillturning.assess.Guesses.Weighty;
-import stillturning.assess.Retelling.Retold;
+import stillturning.assess.Retelling.RetoldStudy;
 import stillturning.assess.findout.FindingOut;
 import stillturning.assess.findout.GroupScreen;
 import stillturning.assess.findout.Look;
@@ -63,14 +63,14 @@ final class GuessTrials {
     /** One guess along its range. */
     private record Tried(
             GuessVariation doubt,
-            Optional<List<Change>> less,
-            Optional<List<Change>> more,
+            Optional<List<GuessChange>> less,
+            Optional<List<GuessChange>> more,
             Worth worth) {}
 
     /** Tries all in parallel; the result does not depend on who is done first. */
     Guesses all(Doubts doubts, Consumer<String> progress) {
         List<GuessVariation> figures = doubts.inFigures();
-        List<Optional<Choice>> choices =
+        List<Optional<GuessedWord>> choices =
                 doubts.all().stream()
                         .flatMap(
                                 doubt ->
@@ -98,7 +98,7 @@ final class GuessTrials {
 
     /** What turned in each trial in which all guesses are at their ends. */
     private Map<Integer, Set<String>> trials(
-            GuessVariation.Together together,
+            GuessVariation.ChangedGuesses together,
             GroupScreen screen,
             int guesses,
             Consumer<String> progress) {
@@ -140,9 +140,9 @@ final class GuessTrials {
 
     private Tried tried(GuessVariation doubt, Suspects again, Consumer<String> progress) {
         OpenInterval reach = doubt.reach().orElseThrow();
-        Optional<Retold> low = varied(doubt, reach.low(), again.low());
+        Optional<RetoldStudy> low = varied(doubt, reach.low(), again.low());
         progress.accept(doubt.guess().name());
-        Optional<Retold> high = varied(doubt, reach.high(), again.high());
+        Optional<RetoldStudy> high = varied(doubt, reach.high(), again.high());
         progress.accept(doubt.guess().name());
         BiPredicate<String, String> between = between(low, high).orElse(again.either());
         Worth worth =
@@ -155,13 +155,13 @@ final class GuessTrials {
                                                         : varied(doubt, reach.at(place), between))
                                         .map(this::look),
                         reach.place(),
-                        look(Retold.of(basis)));
+                        look(RetoldStudy.of(basis)));
         return new Tried(doubt, low.map(this::changes), high.map(this::changes), worth);
     }
 
     /** Steps that came out otherwise at one of the ends, which alone are looked at between them. */
     private Optional<BiPredicate<String, String>> between(
-            Optional<Retold> low, Optional<Retold> high) {
+            Optional<RetoldStudy> low, Optional<RetoldStudy> high) {
         if (low.isEmpty() || high.isEmpty()) {
             return Optional.empty();
         }
@@ -172,11 +172,11 @@ final class GuessTrials {
                 (candidate, name) -> !all || turned.contains(Suspects.step(candidate, name)));
     }
 
-    private boolean told(Retold retold) {
+    private boolean told(RetoldStudy retold) {
         return retold.assessment().appraisals().size() == basis.appraisals().size();
     }
 
-    private Set<String> turned(Retold retold) {
+    private Set<String> turned(RetoldStudy retold) {
         Set<String> turned = new HashSet<>();
         for (Appraisal after : retold.assessment().appraisals()) {
             String id = after.candidate().id();
@@ -187,13 +187,13 @@ final class GuessTrials {
         return turned;
     }
 
-    private Optional<Retold> varied(
+    private Optional<RetoldStudy> varied(
             GuessVariation doubt, double value, BiPredicate<String, String> again) {
         return doubt.times().at(value, contenders).map(study -> retelling.of(study, again));
     }
 
     /** Points of each candidate less one for each requirement that it misses. */
-    private Look look(Retold varied) {
+    private Look look(RetoldStudy varied) {
         List<Double> worths =
                 basis.appraisals().stream().map(a -> worth(varied, a.candidate().id())).toList();
         List<String> verdicts =
@@ -209,7 +209,7 @@ final class GuessTrials {
         return new Look(worths, verdicts);
     }
 
-    private static double worth(Retold varied, String candidate) {
+    private static double worth(RetoldStudy varied, String candidate) {
         int requirements = varied.assessment().study().goals().requirements().size();
         return varied.standings().stream()
                 .filter(s -> s.name().equals(candidate))
@@ -221,13 +221,13 @@ final class GuessTrials {
     /** A word that is tried in the place of the guessed one. */
     private record Asked(GuessVariation doubt, String other) {}
 
-    private Optional<Choice> chosen(Asked asked, Consumer<String> progress) {
+    private Optional<GuessedWord> chosen(Asked asked, Consumer<String> progress) {
         Guess guess = asked.doubt.guess();
-        Optional<Choice> choice =
+        Optional<GuessedWord> choice =
                 requireNonNull(asked.doubt.others().get(asked.other))
                         .get()
-                        .map(study -> changes(Retold.of(Assess.again(study, basis))))
-                        .map(changes -> new Choice(guess, asked.other, changes));
+                        .map(study -> changes(RetoldStudy.of(Assess.again(study, basis))))
+                        .map(changes -> new GuessedWord(guess, asked.other, changes));
         progress.accept(guess.name());
         return choice;
     }
@@ -261,7 +261,7 @@ final class GuessTrials {
                                             doubts.together()
                                                     .flatMap(t -> t.at(at, contenders))
                                                     .map(s -> retelling.of(s, open))
-                                                    .map(Retold::assessment);
+                                                    .map(RetoldStudy::assessment);
                                     progress.accept("all guesses at once");
                                     return again;
                                 })
@@ -276,7 +276,7 @@ final class GuessTrials {
     private Guesses sorted(
             Doubts doubts,
             List<Tried> tried,
-            List<Optional<Choice>> choices,
+            List<Optional<GuessedWord>> choices,
             Optional<Acceptability> spread) {
         List<Weighty> matter = new ArrayList<>();
         List<Guess> indifferent = new ArrayList<>();
@@ -319,9 +319,9 @@ final class GuessTrials {
                 spread);
     }
 
-    private List<Change> changes(Retold retold) {
+    private List<GuessChange> changes(RetoldStudy retold) {
         Assessment varied = retold.assessment();
-        List<Change> changes = new ArrayList<>();
+        List<GuessChange> changes = new ArrayList<>();
         Optional<String> first = basis.ranking().map(r -> r.leader().name());
         first.flatMap(leader -> unseated(leader, retold)).ifPresent(changes::add);
         for (Appraisal before : basis.appraisals()) {
@@ -335,41 +335,41 @@ final class GuessTrials {
         return List.copyOf(changes);
     }
 
-    private static Optional<Change> unseated(String leader, Retold varied) {
+    private static Optional<GuessChange> unseated(String leader, RetoldStudy varied) {
         boolean leads =
                 varied.standings().stream().anyMatch(s -> s.name().equals(leader) && s.rank() == 1);
         return leads
                 ? Optional.empty()
                 : varied.standings().stream()
                         .findFirst()
-                        .map(first -> new Change.Leader(first.name()));
+                        .map(first -> new GuessChange.Leader(first.name()));
     }
 
-    private static void addVerdicts(Appraisal before, Appraisal after, List<Change> changes) {
+    private static void addVerdicts(Appraisal before, Appraisal after, List<GuessChange> changes) {
         if (after.flight().unwell() && !before.flight().unwell()) {
-            changes.add(new Change.Unwell(before.candidate().id()));
+            changes.add(new GuessChange.Unwell(before.candidate().id()));
         }
         for (int i = 0; i < before.met().size(); i++) {
             boolean met = after.met().get(i).met();
             if (met != before.met().get(i).met()) {
                 changes.add(
-                        new Change.Requirement(
+                        new GuessChange.Requirement(
                                 before.candidate().id(), before.met().get(i).requirement(), met));
             }
         }
     }
 
-    private static Change uncomputed(String candidate, Assessment varied) {
+    private static GuessChange uncomputed(String candidate, Assessment varied) {
         String reason =
                 varied.unassessed().stream()
                         .filter(u -> u.candidate().equals(candidate))
                         .map(Assessment.Unassessed::reason)
                         .findFirst()
                         .orElse("it is no longer there");
-        return new Change.Uncomputed(candidate, reason);
+        return new GuessChange.Uncomputed(candidate, reason);
     }
 
-    private Optional<Change> endurance(String leader, Assessment varied) {
+    private Optional<GuessChange> endurance(String leader, Assessment varied) {
         Optional<Double> before = basis.of(leader).map(GuessTrials::withoutCharging);
         Optional<Double> after = varied.of(leader).map(GuessTrials::withoutCharging);
         if (before.isEmpty() || after.isEmpty()) {
@@ -380,20 +380,22 @@ final class GuessTrials {
         boolean changed =
                 Double.isInfinite(from) != Double.isInfinite(to)
                         || Math.abs(to - from) > Guesses.ENDURANCE_MATTERS * from;
-        return changed ? Optional.of(new Change.Endurance(leader, from, to)) : Optional.empty();
+        return changed
+                ? Optional.of(new GuessChange.Endurance(leader, from, to))
+                : Optional.empty();
     }
 
     private static double withoutCharging(Appraisal appraisal) {
         return requireNonNull(appraisal.measures().values().get(CriterionName.ENDURANCE));
     }
 
-    private static Stream<Change> all(Weighty weighty) {
+    private static Stream<GuessChange> all(Weighty weighty) {
         return Stream.concat(weighty.ifLess().stream(), weighty.ifMore().stream());
     }
 
     /** How many times longer or shorter, alike in both directions. */
-    private static double steps(Change change) {
-        return change instanceof Change.Endurance e
+    private static double steps(GuessChange change) {
+        return change instanceof GuessChange.Endurance e
                 ? Math.abs(Math.log(e.toSeconds() / e.fromSeconds()))
                 : 0;
     }

@@ -22,7 +22,7 @@ import stillturning.model.Study;
 public record GuessVariation(
         Guess guess,
         Optional<OpenInterval> reach,
-        Changed times,
+        ChangedGuess times,
         Map<String, Supplier<Optional<Study>>> others) {
 
     /** How far a guess without a stated range may be off (fraction of its value). */
@@ -30,7 +30,7 @@ public record GuessVariation(
 
     /** The study with another value of one guess. */
     @FunctionalInterface
-    public interface Changed {
+    public interface ChangedGuess {
 
         /**
          * The study; empty if the value cannot be that.
@@ -42,7 +42,7 @@ public record GuessVariation(
 
     /** The study with many guesses elsewhere. */
     @FunctionalInterface
-    public interface Together {
+    public interface ChangedGuesses {
 
         /**
          * The study; empty if no study can have that.
@@ -59,13 +59,13 @@ public record GuessVariation(
      * @param together many of them elsewhere at once; absent where each is tried with every failure
      * @param draws how often all of them are drawn at once, which needs {@code together}
      */
-    public record Doubts(List<GuessVariation> all, Optional<Together> together, int draws) {
+    public record Doubts(List<GuessVariation> all, Optional<ChangedGuesses> together, int draws) {
         public Doubts {
             all = List.copyOf(all);
         }
 
         /** None of them drawn at once. */
-        public Doubts(List<GuessVariation> all, Optional<Together> together) {
+        public Doubts(List<GuessVariation> all, Optional<ChangedGuesses> together) {
             this(all, together, 0);
         }
 

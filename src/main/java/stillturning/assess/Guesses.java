@@ -22,7 +22,7 @@ public record Guesses(
         List<Weighty> matter,
         List<Guess> indifferent,
         List<Untried> untried,
-        List<Choice> choices,
+        List<GuessedWord> choices,
         List<String> leftOut,
         Optional<Acceptability> spread) {
 
@@ -40,8 +40,8 @@ public record Guesses(
      */
     public record Weighty(
             Guess guess,
-            List<Change> ifLess,
-            List<Change> ifMore,
+            List<GuessChange> ifLess,
+            List<GuessChange> ifMore,
             OpenInterval reach,
             Worth worth) {
         public Weighty {
@@ -51,8 +51,8 @@ public record Guesses(
     }
 
     /** What another word than the guessed one changes. */
-    public record Choice(Guess guess, String other, List<Change> changes) {
-        public Choice {
+    public record GuessedWord(Guess guess, String other, List<GuessChange> changes) {
+        public GuessedWord {
             changes = List.copyOf(changes);
         }
     }
@@ -61,7 +61,7 @@ public record Guesses(
     public record Untried(Guess guess, Optional<String> value) {}
 
     /** Something that another value changes. */
-    public sealed interface Change {
+    public sealed interface GuessChange {
 
         /** The new leader, or whom it is about. */
         String candidate();
@@ -75,7 +75,7 @@ public record Guesses(
                 Function<Uncomputed, T> uncomputed);
 
         /** Another candidate takes the first place. */
-        record Leader(String candidate) implements Change {
+        record Leader(String candidate) implements GuessChange {
             @Override
             public <T> T fold(
                     Function<Leader, T> leader,
@@ -88,7 +88,8 @@ public record Guesses(
         }
 
         /** A candidate meets a hard requirement that it missed, or the reverse. */
-        record Requirement(String candidate, String requirement, boolean met) implements Change {
+        record Requirement(String candidate, String requirement, boolean met)
+                implements GuessChange {
             @Override
             public <T> T fold(
                     Function<Leader, T> leader,
@@ -101,7 +102,7 @@ public record Guesses(
         }
 
         /** Something happens to a candidate although nothing fails. */
-        record Unwell(String candidate) implements Change {
+        record Unwell(String candidate) implements GuessChange {
             @Override
             public <T> T fold(
                     Function<Leader, T> leader,
@@ -114,7 +115,8 @@ public record Guesses(
         }
 
         /** The leader's endurance without charging, before and after (s). */
-        record Endurance(String candidate, double fromSeconds, double toSeconds) implements Change {
+        record Endurance(String candidate, double fromSeconds, double toSeconds)
+                implements GuessChange {
             @Override
             public <T> T fold(
                     Function<Leader, T> leader,
@@ -127,7 +129,7 @@ public record Guesses(
         }
 
         /** A candidate can no longer be computed. */
-        record Uncomputed(String candidate, String reason) implements Change {
+        record Uncomputed(String candidate, String reason) implements GuessChange {
             @Override
             public <T> T fold(
                     Function<Leader, T> leader,

@@ -63,7 +63,7 @@ final class MoveAudit {
     List<HarmfulMoves> all(List<Verdict> verdicts) {
         List<HarmfulMoves> found = new ArrayList<>(drill().stream().toList());
         for (Procedure procedure : candidate.cockpit().procedures()) {
-            if (procedure.moves().size() > 1 && procedure.doing().automatic().isEmpty()) {
+            if (procedure.moves().size() > 1 && procedure.execution().automatic().isEmpty()) {
                 procedure(procedure, verdicts).ifPresent(found::add);
             }
         }
@@ -145,7 +145,7 @@ final class MoveAudit {
                         procedure.responseSeconds(),
                         order,
                         procedure.sheds(),
-                        procedure.doing());
+                        procedure.execution());
         return candidate.with(
                 candidate
                         .cockpit()

@@ -10,7 +10,7 @@ import stillturning.model.failure.Failure;
 import stillturning.parts.element.curve.Tripping;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Setting.Race;
@@ -42,7 +42,7 @@ public record NearLimit(Story flight, boolean early) {
         if (first.isEmpty()) {
             return Optional.empty();
         }
-        Moment moment = new Moment(first.get().name(), Span.FLOWN, Batteries.AS_STATED);
+        Moment moment = new Moment(first.get().name(), FlightSpan.FLOWN, Batteries.AS_STATED);
         try {
             return of(Timeline.quick(study, candidate, moment));
         } catch (UntoldStory e) {

@@ -23,7 +23,7 @@ import stillturning.model.failure.FailureCatalogue.Misplaced;
 import stillturning.story.Endurance;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
@@ -58,9 +58,9 @@ final class OtherConditions {
         for (Phase phase : study.aircraft().phases()) {
             if (!study.aircraft().isStarted(phase)) {
                 if (moments.isEmpty()) {
-                    moments.add(new Moment(phase.name(), Span.FLOWN, Batteries.TIRED));
+                    moments.add(new Moment(phase.name(), FlightSpan.FLOWN, Batteries.TIRED));
                 }
-                moments.add(new Moment(phase.name(), Span.FLOWN, Batteries.AS_STATED));
+                moments.add(new Moment(phase.name(), FlightSpan.FLOWN, Batteries.AS_STATED));
             }
         }
         return moments;
@@ -168,7 +168,7 @@ final class OtherConditions {
         if (moments.isEmpty()) {
             return List.of();
         }
-        Moment first = new Moment(moments.get(0).phase(), Span.FLOWN, Batteries.AS_STATED);
+        Moment first = new Moment(moments.get(0).phase(), FlightSpan.FLOWN, Batteries.AS_STATED);
         List<Misplaced> all = FailureCatalogue.omissionsOf(candidate);
         try {
             NormalFlight right = usual.at(first).normal();
@@ -222,13 +222,13 @@ final class OtherConditions {
                 worstPlaced(failure, asWritten));
     }
 
-    private Optional<SheddingEndurances.Placed> worstPlaced(Failure failure, Endurance even) {
+    private Optional<SheddingEndurances.WorstPlace> worstPlaced(Failure failure, Endurance even) {
         double longest = longestDuty(usual.moment().phase());
         if (longest == 0 || !(even instanceof Endurance.Lasts lasts)) {
             return Optional.empty();
         }
         double whole = lasts.seconds();
-        SheddingEndurances.Placed atOnce = placed(failure, 0, whole);
+        SheddingEndurances.WorstPlace atOnce = placed(failure, 0, whole);
         double lives = 0;
         double dies = whole;
         if (atOnce.endurance().seconds() <= longest * whole) {
@@ -243,7 +243,7 @@ final class OtherConditions {
                 lives = middle;
             }
         }
-        SheddingEndurances.Placed late = placed(failure, dies, whole);
+        SheddingEndurances.WorstPlace late = placed(failure, dies, whole);
         return Optional.of(
                 late.endurance().seconds() < atOnce.endurance().seconds() ? late : atOnce);
     }
@@ -258,10 +258,10 @@ final class OtherConditions {
                 .orElse(0);
     }
 
-    private SheddingEndurances.Placed placed(
+    private SheddingEndurances.WorstPlace placed(
             Failure failure, double fromSeconds, double ofSeconds) {
         Setting setting = Setting.with(Pilot.PLANNED).with(new Blocks(fromSeconds, ofSeconds));
-        return new SheddingEndurances.Placed(fromSeconds, endurance(failure, setting));
+        return new SheddingEndurances.WorstPlace(fromSeconds, endurance(failure, setting));
     }
 
     private Endurance endurance(Failure failure, Setting setting) {

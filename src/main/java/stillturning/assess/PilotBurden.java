@@ -52,7 +52,7 @@ public record PilotBurden(List<Task> tasks) {
             tasks.add(new Task("master off", List.of(), drill, Double.POSITIVE_INFINITY));
         }
         candidate.cockpit().procedures().stream()
-                .filter(p -> p.doing().automatic().isEmpty())
+                .filter(p -> p.execution().automatic().isEmpty())
                 .map(p -> new Task(p.name(), p.when(), acts(p), p.responseSeconds()))
                 .forEach(tasks::add);
         return new PilotBurden(tasks);
@@ -61,7 +61,7 @@ public record PilotBurden(List<Task> tasks) {
     private static List<String> acts(Procedure procedure) {
         List<String> acts = new ArrayList<>(moves(procedure.moves()));
         procedure.sheds().forEach(load -> acts.add(load + " off"));
-        if (procedure.doing().pressesStarter()) {
+        if (procedure.execution().pressesStarter()) {
             acts.add("press the starter");
         }
         return acts;

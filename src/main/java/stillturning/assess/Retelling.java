@@ -54,11 +54,11 @@ final class Retelling {
      * @param assessment without a ranking
      * @param standings the order, without what becomes of it under other weights
      */
-    record Retold(Assessment assessment, List<Standing> standings) {
+    record RetoldStudy(Assessment assessment, List<Standing> standings) {
 
         /** What was assessed in full. */
-        static Retold of(Assessment whole) {
-            return new Retold(
+        static RetoldStudy of(Assessment whole) {
+            return new RetoldStudy(
                     whole, whole.ranking().map(RankingResult::standings).orElse(List.of()));
         }
     }
@@ -69,7 +69,7 @@ final class Retelling {
      * @param changed candidates that are not in it stay as they are
      * @param again whether a step of a candidate, by their names, is to be told again
      */
-    Retold of(Study changed, BiPredicate<String, String> again) {
+    RetoldStudy of(Study changed, BiPredicate<String, String> again) {
         Study whole = whole(changed);
         boolean surroundings = changed.aircraft().equals(basis.study().aircraft());
         List<Appraisal> appraisals = new ArrayList<>();
@@ -88,7 +88,7 @@ final class Retelling {
                 unassessed.add(new Unassessed(id, String.valueOf(e.getMessage())));
             }
         }
-        return new Retold(
+        return new RetoldStudy(
                 new Assessment(whole, appraisals, unassessed, Optional.empty()),
                 appraisals.isEmpty()
                         ? List.of()
@@ -147,7 +147,8 @@ final class Retelling {
         List<String> notRestarted = notRestarted(study, trials, before, chosen.values());
         Requirements requirements =
                 new Requirements(
-                        study, new Found(study, candidate, singles, cases, measures, notRestarted));
+                        study,
+                        new ToldBefore(study, candidate, singles, cases, measures, notRestarted));
         return new Appraisal(
                 candidate,
                 again.has(NothingBroken.NOTHING.name())
@@ -179,7 +180,7 @@ final class Retelling {
     }
 
     /** What was found again, and what was kept. */
-    private final class Found implements Evidence {
+    private final class ToldBefore implements Evidence {
         private final Study study;
         private final Candidate candidate;
         private final List<Verdict> singles;
@@ -187,7 +188,7 @@ final class Retelling {
         private final Measures measures;
         private final List<String> notRestarted;
 
-        Found(
+        ToldBefore(
                 Study study,
                 Candidate candidate,
                 List<Verdict> singles,

@@ -73,8 +73,8 @@ public final class Scrutiny implements Evidence {
      * @param breaking failures that break a requirement of the same effort or of less; empty where
      *     it is no failure that does
      */
-    public record Refusal(String requirement, List<String> breaking) {
-        public Refusal {
+    public record MissedRequirement(String requirement, List<String> breaking) {
+        public MissedRequirement {
             breaking = List.copyOf(breaking);
         }
     }
@@ -111,7 +111,7 @@ public final class Scrutiny implements Evidence {
      * @param first names of failures to ask before all others
      * @throws UntoldStory if something cannot be computed without which nothing can be said
      */
-    public Optional<Refusal> refusal(Set<String> first) throws UntoldStory {
+    public Optional<MissedRequirement> refusal(Set<String> first) throws UntoldStory {
         Set<String> breaking = new LinkedHashSet<>();
         List<String> missed = new ArrayList<>();
         for (Effort effort : Effort.values()) {
@@ -122,7 +122,9 @@ public final class Scrutiny implements Evidence {
                 hold(effort, new Requirements(study, this), missed, breaking);
             }
         }
-        return missed.stream().findFirst().map(words -> new Refusal(words, List.copyOf(breaking)));
+        return missed.stream()
+                .findFirst()
+                .map(words -> new MissedRequirement(words, List.copyOf(breaking)));
     }
 
     /** Those to be asked first, then the others some at a time, until one breaks something. */

@@ -15,7 +15,10 @@ import stillturning.story.Endurance;
  *     time; empty where there are none, or where nothing ends the engine
  */
 public record SheddingEndurances(
-        Endurance sheddingNothing, Endurance asWritten, Best best, Optional<Placed> worstPlaced) {
+        Endurance sheddingNothing,
+        Endurance asWritten,
+        Best best,
+        Optional<WorstPlace> worstPlaced) {
 
     /**
      * The best that was found.
@@ -34,5 +37,5 @@ public record SheddingEndurances(
      *
      * @param fromSeconds when it begins (s)
      */
-    public record Placed(double fromSeconds, Endurance endurance) {}
+    public record WorstPlace(double fromSeconds, Endurance endurance) {}
 }

@@ -16,11 +16,11 @@ import stillturning.cli.terminal.Output;
 import stillturning.cli.terminal.Questions;
 import stillturning.cli.terminal.Refusal;
 import stillturning.files.Starter;
-import stillturning.files.Starter.Answers;
+import stillturning.files.Starter.AirframeStructure;
 import stillturning.files.Starter.Counts;
+import stillturning.files.Starter.LoadProtection;
 import stillturning.files.Starter.Nominal;
-import stillturning.files.Starter.Protection;
-import stillturning.files.Starter.Structure;
+import stillturning.files.Starter.StarterAnswers;
 import stillturning.report.json.JsonDocument;
 import stillturning.yaml.Problem;
 
@@ -88,7 +88,7 @@ final class NewCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Path folder = NamedFolder.fresh(asked.study(), context);
-        Answers answers = answers(title(folder));
+        StarterAnswers answers = answers(title(folder));
         List<Problem> problems = Starter.write(folder, answers);
         if (!problems.isEmpty()) {
             throw new Refusal(
@@ -100,7 +100,7 @@ final class NewCommand implements Callable<Integer> {
         }
         List<String> files = List.copyOf(Starter.files(answers).keySet());
         if (asked.json()) {
-            new Output(context).raw(WRITTEN.longText(new Written(context.shown(folder), files)));
+            new Output(context).raw(WRITTEN.longText(new NewFiles(context.shown(folder), files)));
         } else {
             print(folder, files, Starter.alternative(answers));
         }
@@ -108,16 +108,16 @@ final class NewCommand implements Callable<Integer> {
     }
 
     /** What was written. */
-    record Written(String folder, List<String> files) {}
+    record NewFiles(String folder, List<String> files) {}
 
     /** What was written, for other programs. */
-    static final JsonDocument<Written> WRITTEN =
+    static final JsonDocument<NewFiles> WRITTEN =
             new JsonDocument<>(
                     "A new study written",
                     "",
-                    JsonDocument.<Written>versioned()
-                            .text("folder", Written::folder)
-                            .texts("files", Written::files)
+                    JsonDocument.<NewFiles>versioned()
+                            .text("folder", NewFiles::folder)
+                            .texts("files", NewFiles::files)
                             .says("Names of the files in it."));
 
     private void print(Path folder, List<String> files, List<String> alternative) {
@@ -141,7 +141,7 @@ final class NewCommand implements Callable<Integer> {
         return String.valueOf(folder.toAbsolutePath().normalize().getFileName());
     }
 
-    private Answers answers(String title) {
+    private StarterAnswers answers(String title) {
         Counts counts =
                 new Counts(
                         number("batteries", batteries, "How many batteries?", TWO_OR_ONE),
@@ -166,14 +166,18 @@ final class NewCommand implements Callable<Integer> {
                         "Which structure leads current: metal, or none (wood, composite)?",
                         STRUCTURES);
         try {
-            return new Answers(
+            return new StarterAnswers(
                     title,
                     counts,
-                    protecting.equals(SOLID_STATE) ? Protection.SOLID_STATE : Protection.BREAKERS,
+                    protecting.equals(SOLID_STATE)
+                            ? LoadProtection.SOLID_STATE
+                            : LoadProtection.BREAKERS,
                     volts.equals(VOLTAGES.get(0))
                             ? Nominal.FOURTEEN_VOLTS
                             : Nominal.TWENTY_EIGHT_VOLTS,
-                    conducts.equals(STRUCTURES.get(0)) ? Structure.METAL : Structure.NONE);
+                    conducts.equals(STRUCTURES.get(0))
+                            ? AirframeStructure.METAL
+                            : AirframeStructure.NONE);
         } catch (IllegalArgumentException e) {
             throw new Refusal(String.valueOf(e.getMessage()));
         }

@@ -21,7 +21,7 @@ import stillturning.report.answer.FirstQuestion;
 import stillturning.report.explorer.Explorer;
 import stillturning.report.html.HtmlPage;
 import stillturning.report.html.PageContents;
-import stillturning.report.html.PageContents.Front;
+import stillturning.report.html.PageContents.FrontMatter;
 import stillturning.report.html.Sources;
 import stillturning.report.html.Sources.SourceNote;
 import stillturning.report.joint.CombinedFindings;
@@ -65,7 +65,7 @@ public record Dossier(
      * @param groundTest the plan of a test on the ground of the first candidate, if that was asked
      * @param explored what else was looked at, if that was asked
      */
-    public record Asked(
+    public record FurtherAnswers(
             Optional<Guesses> guesses,
             List<SizingReport> sizes,
             Optional<Jointness> together,
@@ -73,7 +73,7 @@ public record Dossier(
             Optional<PairQuestion> pair,
             Optional<Chapter> groundTest,
             Optional<Chapter> explored) {
-        public Asked {
+        public FurtherAnswers {
             sizes = List.copyOf(sizes);
         }
     }
@@ -97,12 +97,12 @@ public record Dossier(
     }
 
     /** The page; the same in, the same text out. */
-    public String page(Asked asked) {
+    public String page(FurtherAnswers asked) {
         return page(asked, new Edition("", ProgramVersion.words(), Edition.READ));
     }
 
     /** The page of an edition. */
-    public String page(Asked asked, Edition edition) {
+    public String page(FurtherAnswers asked, Edition edition) {
         assessment.tellInDepth();
         PaperContents contents = contents(asked, edition);
         return HtmlPage.of(
@@ -113,7 +113,7 @@ public record Dossier(
                         told(),
                         asked.sizes,
                         asked.together.map(this::section),
-                        new Front(
+                        new FrontMatter(
                                 contents.first().lead(),
                                 CounsellorPaper.front(assessment, contents)),
                         decision(contents, asked),
@@ -122,7 +122,7 @@ public record Dossier(
     }
 
     /** The same for paper; the same in, the same document out. */
-    public Document paper(Asked asked, Edition edition) {
+    public Document paper(FurtherAnswers asked, Edition edition) {
         assessment.tellInDepth();
         PaperContents contents = contents(asked, edition);
         Document document = CounsellorPaper.of(assessment, contents);
@@ -136,7 +136,7 @@ public record Dossier(
         return asked.explored.map(found -> planned.with(found, last)).orElse(planned);
     }
 
-    private List<Chapter> decision(PaperContents contents, Asked asked) {
+    private List<Chapter> decision(PaperContents contents, FurtherAnswers asked) {
         return Stream.of(
                         CounsellorPaper.decision(assessment, contents).stream(),
                         asked.explored.stream(),
@@ -145,7 +145,7 @@ public record Dossier(
                 .toList();
     }
 
-    private PaperContents contents(Asked asked, Edition edition) {
+    private PaperContents contents(FurtherAnswers asked, Edition edition) {
         return new PaperContents(
                 edition,
                 sources(),
@@ -157,7 +157,7 @@ public record Dossier(
                 asked.together.map(t -> t.work().found()).orElse(List.of()));
     }
 
-    private FirstAnswer first(Asked asked) {
+    private FirstAnswer first(FurtherAnswers asked) {
         return new FirstQuestion(
                         assessment,
                         asked.equal,

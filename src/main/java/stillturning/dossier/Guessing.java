@@ -18,8 +18,8 @@ import stillturning.files.StudyReader;
 import stillturning.files.value.Assumption;
 import stillturning.files.value.Range;
 import stillturning.files.value.Variation;
-import stillturning.files.value.Variation.Change;
-import stillturning.files.value.Variation.Place;
+import stillturning.files.value.Variation.ValueChange;
+import stillturning.files.value.Variation.ValuePlace;
 import stillturning.model.Study;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.notation.Origin;
@@ -51,7 +51,7 @@ public final class Guessing {
                 read.assumptions().stream()
                         .filter(a -> a.origin() == Origin.GUESSED || (catalogue && a.isGuess()))
                         .toList();
-        Map<Place, Range> ranges = new HashMap<>();
+        Map<ValuePlace, Range> ranges = new HashMap<>();
         read.ranges().forEach(range -> ranges.put(range.place(), range));
         List<Range> tried =
                 guesses.stream()
@@ -116,7 +116,7 @@ public final class Guessing {
         }
         return reader.only(
                         reached,
-                        new Variation(Map.of(guess.place(), new Change(1, more)), Map.of()))
+                        new Variation(Map.of(guess.place(), new ValueChange(1, more)), Map.of()))
                 .study();
     }
 }

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import stillturning.assess.Assess;
-import stillturning.dossier.JointWork.Untold;
+import stillturning.dossier.JointWork.UntoldCandidate;
 import stillturning.model.Candidate;
 import stillturning.model.Chances;
 import stillturning.model.Study;
@@ -65,7 +65,7 @@ public final class JointSearch {
      */
     public JointWork work(Kept kept, Consumer<String> progress) throws UntoldStory {
         List<CombinedFindings> found = new ArrayList<>();
-        List<Untold> untold = new ArrayList<>();
+        List<UntoldCandidate> untold = new ArrayList<>();
         for (Map.Entry<Candidate, List<Event>> own : events.entrySet()) {
             Candidate candidate = own.getKey();
             SetSearchWatch watch = watch(candidate, own.getValue(), kept, progress);
@@ -75,7 +75,7 @@ public final class JointSearch {
                                 CombinedFailures.of(
                                         study, candidate, own.getValue(), order, watch)));
             } catch (UntoldStory e) {
-                untold.add(new Untold(candidate.id(), String.valueOf(e.getMessage())));
+                untold.add(new UntoldCandidate(candidate.id(), String.valueOf(e.getMessage())));
             }
         }
         if (found.isEmpty() && !untold.isEmpty()) {

@@ -9,10 +9,10 @@ import stillturning.report.joint.CombinedFindings;
  * @param found in the order of the candidates
  * @param untold candidates that could not be computed, with the reason
  */
-public record JointWork(List<CombinedFindings> found, List<Untold> untold) {
+public record JointWork(List<CombinedFindings> found, List<UntoldCandidate> untold) {
 
     /** A candidate that could not be computed. */
-    public record Untold(String candidate, String reason) {}
+    public record UntoldCandidate(String candidate, String reason) {}
 
     public JointWork {
         found = List.copyOf(found);

@@ -20,7 +20,7 @@ import stillturning.parts.FailureMode;
 import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
 import stillturning.yaml.LooseNames;
-import stillturning.yaml.LooseNames.Name;
+import stillturning.yaml.LooseNames.LooseName;
 import stillturning.yaml.LooseNames.Named;
 
 /** What the failures of some candidates are called, in the many ways in which a person says it. */
@@ -118,7 +118,7 @@ public final class NamedFailures {
 
     /** Everything that can be meant, with what it is called. */
     public List<Named<Meant>> names() {
-        Map<Meant, Set<Name>> names = new LinkedHashMap<>();
+        Map<Meant, Set<LooseName>> names = new LinkedHashMap<>();
         for (Candidate candidate : candidates) {
             candidate.parts().forEach(part -> add(names, part));
             FailureCatalogue.deadLampsOf(candidate)
@@ -137,7 +137,8 @@ public final class NamedFailures {
     }
 
     /** A battery is open where anything in the line to it is: "battery open" means each of them. */
-    private static void addWaysToLoseBatteries(Map<Meant, Set<Name>> names, Candidate candidate) {
+    private static void addWaysToLoseBatteries(
+            Map<Meant, Set<LooseName>> names, Candidate candidate) {
         MetalLines lines = new MetalLines(candidate, candidate.circuit());
         List<Part> batteries =
                 candidate.parts().stream()
@@ -156,7 +157,7 @@ public final class NamedFailures {
         }
     }
 
-    private static void addOpen(Map<Meant, Set<Name>> names, Part battery, Part part) {
+    private static void addOpen(Map<Meant, Set<LooseName>> names, Part battery, Part part) {
         part.failureModes().stream()
                 .filter(mode -> FailureWords.of(mode).contains(OPEN))
                 .map(mode -> Failure.of(new Candidate.Hit(part.id(), mode)).name())
@@ -166,46 +167,48 @@ public final class NamedFailures {
                                 names.computeIfAbsent(meant, m -> new LinkedHashSet<>())
                                         .addAll(
                                                 List.of(
-                                                        new Name(battery.id(), OPEN),
-                                                        new Name(battery.tag().label(), OPEN))));
+                                                        new LooseName(battery.id(), OPEN),
+                                                        new LooseName(
+                                                                battery.tag().label(), OPEN))));
     }
 
     private static Named<Meant> named(String operatingCase, String... names) {
         return new Named<>(
-                new Meant(operatingCase, Meant.ANY), Stream.of(names).map(Name::of).toList());
+                new Meant(operatingCase, Meant.ANY), Stream.of(names).map(LooseName::of).toList());
     }
 
-    private static void addLamp(Map<Meant, Set<Name>> names, String cue, Failure dead) {
+    private static void addLamp(Map<Meant, Set<LooseName>> names, String cue, Failure dead) {
         names.computeIfAbsent(new Meant(cue, dead.name()), m -> new LinkedHashSet<>())
                 .addAll(
                         List.of(
-                                new Name(cue, Failure.DEAD_LAMP),
-                                new Name(cue, "lamp dead"),
-                                new Name(cue, "light dead")));
+                                new LooseName(cue, Failure.DEAD_LAMP),
+                                new LooseName(cue, "lamp dead"),
+                                new LooseName(cue, "light dead")));
     }
 
-    private static void addLeft(Map<Meant, Set<Name>> names, Candidate candidate, Misplaced left) {
+    private static void addLeft(
+            Map<Meant, Set<LooseName>> names, Candidate candidate, Misplaced left) {
         String how = "left " + left.position();
-        Set<Name> called =
+        Set<LooseName> called =
                 names.computeIfAbsent(
                         new Meant(left.name(), Meant.ANY), m -> new LinkedHashSet<>());
         // "left" has to be said: "master off" is the drill
-        called.add(Name.of(left.name()));
-        left.line().ifPresent(line -> called.add(Name.of("all left as in " + line)));
-        called.add(Name.of(left.lever() + " " + how));
+        called.add(LooseName.of(left.name()));
+        left.line().ifPresent(line -> called.add(LooseName.of("all left as in " + line)));
+        called.add(LooseName.of(left.lever() + " " + how));
         candidate
                 .part(left.lever())
-                .ifPresent(part -> called.add(Name.of(part.tag().label() + " " + how)));
+                .ifPresent(part -> called.add(LooseName.of(part.tag().label() + " " + how)));
     }
 
-    private static List<Name> names(String called, FailureMode mode) {
-        return FailureWords.of(mode).stream().map(words -> new Name(called, words)).toList();
+    private static List<LooseName> names(String called, FailureMode mode) {
+        return FailureWords.of(mode).stream().map(words -> new LooseName(called, words)).toList();
     }
 
-    private static void add(Map<Meant, Set<Name>> names, Part part) {
+    private static void add(Map<Meant, Set<LooseName>> names, Part part) {
         for (String called : List.of(part.id(), part.tag().label())) {
             names.computeIfAbsent(new Meant(part.id(), Meant.ANY), m -> new LinkedHashSet<>())
-                    .add(Name.of(called));
+                    .add(LooseName.of(called));
             for (FailureMode mode : part.failureModes()) {
                 String failure = Failure.of(new Candidate.Hit(part.id(), mode)).name();
                 names.computeIfAbsent(new Meant(part.id(), failure), m -> new LinkedHashSet<>())

@@ -82,7 +82,7 @@ public final class RequirementSurvey implements Survey {
                 .orElse("");
     }
 
-    private static double used(WireSchedule.Circuit circuit) {
+    private static double used(WireSchedule.LoadCircuit circuit) {
         return circuit.drop().volts() / circuit.drop().limitVolts();
     }
 

@@ -20,8 +20,8 @@ import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.report.joint.SharedFindings;
 import stillturning.report.joint.SharedFindings.Carrier;
-import stillturning.report.joint.SharedFindings.Played;
-import stillturning.report.joint.SharedFindings.Shape;
+import stillturning.report.joint.SharedFindings.PlayedCause;
+import stillturning.report.joint.SharedFindings.SharedStructure;
 import stillturning.story.UntoldStory;
 import stillturning.structure.SharedPlaces;
 import stillturning.structure.Structure;
@@ -55,18 +55,18 @@ public final class SharedWork {
     }
 
     private SharedFindings shared() {
-        Shape shape =
-                new Shape(
+        SharedStructure shape =
+                new SharedStructure(
                         Structure.functions(study.aircraft(), candidate),
                         Structure.of(study.aircraft(), candidate).singlePoints(),
                         SharedPlaces.of(study.aircraft(), candidate, chances.odds(candidate.id())));
         return new SharedFindings(candidate, causes(), carriers(), shape, disagreements(), untold);
     }
 
-    private List<Played> causes() {
-        List<Played> played = new ArrayList<>();
+    private List<PlayedCause> causes() {
+        List<PlayedCause> played = new ArrayList<>();
         for (Cause cause : CommonCauses.of(study.aircraft(), candidate, chances)) {
-            played.add(new Played(cause, verdict(cause.failure())));
+            played.add(new PlayedCause(cause, verdict(cause.failure())));
         }
         return played;
     }

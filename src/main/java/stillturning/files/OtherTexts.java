@@ -23,10 +23,13 @@ public final class OtherTexts {
     private final YamlDocument document;
     private final StudyEntry entry;
     private final CheckedStudy frame;
-    private final ChancesReader.Said said;
+    private final ChancesReader.StatedChances said;
 
     OtherTexts(
-            YamlDocument document, StudyEntry entry, CheckedStudy frame, ChancesReader.Said said) {
+            YamlDocument document,
+            StudyEntry entry,
+            CheckedStudy frame,
+            ChancesReader.StatedChances said) {
         this.document = document;
         this.entry = entry;
         this.frame = frame;
@@ -39,9 +42,9 @@ public final class OtherTexts {
      * @param candidate present exactly if there is no problem
      * @param installation how what is in it lies, as sizes ask for it
      */
-    public record Read(
+    public record ReadText(
             Optional<Candidate> candidate, Installation installation, List<Problem> problems) {
-        public Read {
+        public ReadText {
             problems = List.copyOf(problems);
         }
     }
@@ -56,17 +59,17 @@ public final class OtherTexts {
      *
      * @param id of the candidate that it is to be
      */
-    public synchronized Read read(String id, YamlDocument text) {
+    public synchronized ReadText read(String id, YamlDocument text) {
         BindResult<CandidateEntry> bound = FileNotations.binder().bind(text, CandidateEntry.class);
         List<Problem> problems = new ArrayList<>(bound.problems());
         if (bound.value().isEmpty()) {
-            return new Read(Optional.empty(), Installation.USUAL, problems);
+            return new ReadText(Optional.empty(), Installation.USUAL, problems);
         }
         ReadCandidate reading =
                 ReadCandidate.of(
                         new StudyFolder.File(id, text), bound, frame, said, Variation.NONE);
         problems.addAll(reading.told().problems());
-        return new Read(
+        return new ReadText(
                 reading.candidate().filter(c -> problems.isEmpty()),
                 InstallationReader.of(entry, Map.of(id, reading.fit())),
                 problems);

@@ -32,8 +32,8 @@ public final class PartCatalogue {
      * @param words what it is
      * @param classes its classes, the usual one first
      */
-    public record Kind(String word, String words, List<PartClass> classes) {
-        public Kind {
+    public record CatalogueKind(String word, String words, List<PartClass> classes) {
+        public CatalogueKind {
             classes = List.copyOf(classes);
         }
 
@@ -49,7 +49,7 @@ public final class PartCatalogue {
     }
 
     /** A class of a kind, with everything that it says of a part. */
-    public record PartClass(String name, List<Value> values) {
+    public record PartClass(String name, List<CatalogueValue> values) {
         public PartClass {
             values = List.copyOf(values);
         }
@@ -60,11 +60,11 @@ public final class PartCatalogue {
      *
      * @param text with its unit and where it comes from
      */
-    public record Value(String key, String text) {}
+    public record CatalogueValue(String key, String text) {}
 
     private final YamlDocument document = Catalogue.document();
     private final Forms forms = new Forms(FileNotations.binder(), CatalogueEntry.class);
-    private final List<Kind> kinds =
+    private final List<CatalogueKind> kinds =
             Catalogue.shipped().kinds().stream().map(this::kindCalled).toList();
 
     private PartCatalogue() {}
@@ -75,12 +75,12 @@ public final class PartCatalogue {
     }
 
     /** Every kind, in the order of the catalogue. */
-    public List<Kind> kinds() {
+    public List<CatalogueKind> kinds() {
         return kinds;
     }
 
     /** The kind of this word. */
-    public Optional<Kind> kind(String word) {
+    public Optional<CatalogueKind> kind(String word) {
         return kinds.stream().filter(k -> k.word().equals(word)).findFirst();
     }
 
@@ -93,7 +93,7 @@ public final class PartCatalogue {
         return new StandIns(Catalogue.shipped())
                 .completed(entry)
                 .complete()
-                .part(tag, new PartValues.Site(SAMPLE_VOLTS, List.of()));
+                .part(tag, new PartValues.PartSurroundings(SAMPLE_VOLTS, List.of()));
     }
 
     /** Whether a line that starts at a part of this kind is protected by it. */
@@ -139,18 +139,18 @@ public final class PartCatalogue {
                 .toList();
     }
 
-    private Kind kindCalled(String word) {
+    private CatalogueKind kindCalled(String word) {
         List<PartClass> classes =
                 Catalogue.shipped().classesOf(word).keySet().stream()
                         .map(name -> new PartClass(name, values(word, name)))
                         .toList();
-        return new Kind(
+        return new CatalogueKind(
                 word, form(List.of("classes", word, classes.get(0).name())).words(), classes);
     }
 
-    private List<Value> values(String kind, String name) {
+    private List<CatalogueValue> values(String kind, String name) {
         return form(List.of("classes", kind, name)).fields().stream()
-                .flatMap(f -> f.text().map(text -> new Value(f.key(), text)).stream())
+                .flatMap(f -> f.text().map(text -> new CatalogueValue(f.key(), text)).stream())
                 .toList();
     }
 

@@ -17,7 +17,7 @@ import stillturning.files.value.ValueLog;
 import stillturning.files.value.Variation;
 import stillturning.model.Candidate;
 import stillturning.model.Chances.Odds;
-import stillturning.model.Installation.Fit;
+import stillturning.model.Installation.FittedParts;
 import stillturning.yaml.BindResult;
 import stillturning.yaml.Problem;
 
@@ -30,22 +30,22 @@ import stillturning.yaml.Problem;
 record ReadCandidate(
         Optional<Candidate> candidate,
         List<Expanded> expanded,
-        Fit fit,
+        FittedParts fit,
         Odds odds,
         Map<String, PartPlace> places,
         Map<String, String> supposedClasses,
         ProblemCollector report,
-        Told told) {
+        ReadNotes told) {
 
     /** What is to be said about a file, and what its values are. */
-    record Told(
+    record ReadNotes(
             List<Problem> problems,
             List<FileRemark> remarks,
             List<Assumption> assumptions,
             List<Range> ranges) {
 
-        static Told by(ProblemCollector report, ValueLog ledger) {
-            return new Told(
+        static ReadNotes by(ProblemCollector report, ValueLog ledger) {
+            return new ReadNotes(
                     List.copyOf(report.problems()),
                     List.copyOf(report.remarks()),
                     List.copyOf(ledger.assumptions()),
@@ -58,7 +58,7 @@ record ReadCandidate(
             StudyFolder.File file,
             BindResult<CandidateEntry> bound,
             CheckedStudy frame,
-            ChancesReader.Said said,
+            ChancesReader.StatedChances said,
             Variation variation) {
         ValueLog ledger = new ValueLog(file.name(), variation);
         ProblemCollector report = new ProblemCollector(bound.places());
@@ -73,6 +73,6 @@ record ReadCandidate(
                 reader.places(),
                 reader.supposedClasses(),
                 report,
-                Told.by(report, ledger));
+                ReadNotes.by(report, ledger));
     }
 }

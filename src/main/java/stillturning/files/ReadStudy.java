@@ -36,7 +36,7 @@ public record ReadStudy(
         List<Assumption> assumptions,
         List<Range> ranges,
         Map<String, List<Expanded>> expanded,
-        Sizes sizes,
+        SizingInput sizes,
         Chances chances,
         String fingerprint) {
 
@@ -45,8 +45,9 @@ public record ReadStudy(
      *
      * @param places where each part is asked for, by candidate and part
      */
-    public record Sizes(Installation installation, Map<String, Map<String, PartPlace>> places) {
-        public Sizes {
+    public record SizingInput(
+            Installation installation, Map<String, Map<String, PartPlace>> places) {
+        public SizingInput {
             places = Collections.unmodifiableMap(new LinkedHashMap<>(places));
         }
     }

@@ -41,30 +41,30 @@ public final class Starter {
     private static final Pattern SCALED = Pattern.compile("@([0-9.]+)(A|Ah|V|ohm)@");
 
     /** How the loads are protected. */
-    public enum Protection {
+    public enum LoadProtection {
         BREAKERS("breakers"),
         SOLID_STATE("solid-state");
 
         private final String word;
 
-        Protection(String word) {
+        LoadProtection(String word) {
             this.word = word;
         }
 
-        private Protection other() {
+        private LoadProtection other() {
             return this == BREAKERS ? SOLID_STATE : BREAKERS;
         }
     }
 
     /** Whether the aircraft's structure leads current, so that it takes part in the returns. */
-    public enum Structure {
+    public enum AirframeStructure {
         METAL("metal"),
         /** Wood or composite: every return is a wire. */
         NONE("no-metal");
 
         private final String word;
 
-        Structure(String word) {
+        AirframeStructure(String word) {
             this.word = word;
         }
     }
@@ -102,13 +102,13 @@ public final class Starter {
      *
      * @param name title of the study
      */
-    public record Answers(
+    public record StarterAnswers(
             String name,
             Counts counts,
-            Protection protection,
+            LoadProtection protection,
             Nominal nominal,
-            Structure structure) {
-        public Answers {
+            AirframeStructure structure) {
+        public StarterAnswers {
             if (name.isBlank() || name.length() > 80 || name.chars().anyMatch(c -> c < ' ')) {
                 throw new IllegalArgumentException(
                         "the study's name must be one line of 1 to 80 characters");
@@ -119,27 +119,27 @@ public final class Starter {
     private Starter() {}
 
     /** Starting points by name, each with answers that somebody might give. */
-    public static Map<String, Answers> startingPoints() {
-        Map<String, Answers> points = new LinkedHashMap<>();
-        points.put("one-battery", point(1, 1, Protection.BREAKERS));
-        points.put("two-batteries", point(2, 1, Protection.BREAKERS));
-        points.put("two-alternators", point(2, 2, Protection.BREAKERS));
-        points.put("solid-state", point(2, 1, Protection.SOLID_STATE));
+    public static Map<String, StarterAnswers> startingPoints() {
+        Map<String, StarterAnswers> points = new LinkedHashMap<>();
+        points.put("one-battery", point(1, 1, LoadProtection.BREAKERS));
+        points.put("two-batteries", point(2, 1, LoadProtection.BREAKERS));
+        points.put("two-alternators", point(2, 2, LoadProtection.BREAKERS));
+        points.put("solid-state", point(2, 1, LoadProtection.SOLID_STATE));
         return points;
     }
 
-    private static Answers point(int batteries, int alternators, Protection protection) {
+    private static StarterAnswers point(int batteries, int alternators, LoadProtection protection) {
         Counts counts = new Counts(batteries, alternators, 2, 2);
-        return new Answers(
-                "New study", counts, protection, Nominal.FOURTEEN_VOLTS, Structure.METAL);
+        return new StarterAnswers(
+                "New study", counts, protection, Nominal.FOURTEEN_VOLTS, AirframeStructure.METAL);
     }
 
     /** The files of a new study, by name; reading them gives no problem. */
-    public static Map<String, String> files(Answers answers) {
+    public static Map<String, String> files(StarterAnswers answers) {
         Map<String, String> files = new LinkedHashMap<>();
         FILES.forEach(file -> files.put(file + ".yaml", filled(template(file), answers, CHOSEN)));
-        Answers other =
-                new Answers(
+        StarterAnswers other =
+                new StarterAnswers(
                         answers.name,
                         answers.counts,
                         answers.protection.other(),
@@ -152,7 +152,7 @@ public final class Starter {
     }
 
     /** Two candidates of a new study, by id, that are alike but for what protects their loads. */
-    public static List<String> alternative(Answers answers) {
+    public static List<String> alternative(StarterAnswers answers) {
         return List.of(BOTH_KINDS, BOTH_KINDS + "-" + answers.protection.other().word);
     }
 
@@ -161,7 +161,7 @@ public final class Starter {
      *
      * @return what kept it from being written; empty if it is
      */
-    public static List<Problem> write(Path folder, Answers answers) {
+    public static List<Problem> write(Path folder, StarterAnswers answers) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files(answers)
                 .forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
@@ -196,7 +196,7 @@ public final class Starter {
     }
 
     /** Keeps the lines whose conditions hold, and puts the answers in. */
-    private static String filled(String template, Answers answers, String role) {
+    private static String filled(String template, StarterAnswers answers, String role) {
         Set<String> holding = conditions(answers, role);
         String lines =
                 template.lines()
@@ -209,7 +209,7 @@ public final class Starter {
                 .replace("@name@", quoted);
     }
 
-    private static Set<String> conditions(Answers answers, String role) {
+    private static Set<String> conditions(StarterAnswers answers, String role) {
         Counts counts = answers.counts;
         return Set.of(
                 role,

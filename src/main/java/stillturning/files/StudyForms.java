@@ -3,7 +3,7 @@ package stillturning.files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stillturning.files.PartCatalogue.Kind;
+import stillturning.files.PartCatalogue.CatalogueKind;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.PartEntry;
@@ -118,7 +118,7 @@ public final class StudyForms {
     }
 
     private FormField inPart(YamlDocument candidate, List<String> at, FormField field) {
-        Optional<Kind> kind = kindOf(candidate, at.get(1));
+        Optional<CatalogueKind> kind = kindOf(candidate, at.get(1));
         if (kind.isEmpty()) {
             return field;
         }
@@ -137,7 +137,7 @@ public final class StudyForms {
                 .orElse(field);
     }
 
-    private static Optional<Kind> kindOf(YamlDocument candidate, String part) {
+    private static Optional<CatalogueKind> kindOf(YamlDocument candidate, String part) {
         return CANDIDATE
                 .at(candidate, List.of("parts", part))
                 .flatMap(Form::kind)

@@ -15,7 +15,7 @@ import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import stillturning.files.ReadCandidate.Told;
+import stillturning.files.ReadCandidate.ReadNotes;
 import stillturning.files.StudyFolder.File;
 import stillturning.files.candidate.ChancesReader;
 import stillturning.files.candidate.CheckedStudy;
@@ -37,7 +37,7 @@ import stillturning.model.Candidate;
 import stillturning.model.Chances;
 import stillturning.model.Chances.Odds;
 import stillturning.model.Installation;
-import stillturning.model.Installation.Fit;
+import stillturning.model.Installation.FittedParts;
 import stillturning.model.Study;
 import stillturning.parts.element.Cell;
 import stillturning.quantity.Dimension;
@@ -254,10 +254,10 @@ public final class StudyReader {
         private final List<Range> ranges = new ArrayList<>();
         private final Map<String, List<Expanded>> expanded = new LinkedHashMap<>();
         private Optional<StudyEntry> frameEntry = Optional.empty();
-        private Optional<ChancesReader.Said> said = Optional.empty();
+        private Optional<ChancesReader.StatedChances> said = Optional.empty();
         private final Map<String, String> supposedClasses = new TreeMap<>();
         private final Map<String, Odds> odds = new LinkedHashMap<>();
-        private final Map<String, Fit> fits = new LinkedHashMap<>();
+        private final Map<String, FittedParts> fits = new LinkedHashMap<>();
         private final Map<String, Map<String, PartPlace>> places = new LinkedHashMap<>();
         private Optional<CheckedStudy> frame = Optional.empty();
         private final List<ReadAttempt> looked = new ArrayList<>();
@@ -283,7 +283,7 @@ public final class StudyReader {
                     assumptions,
                     ranges,
                     expanded,
-                    new ReadStudy.Sizes(
+                    new ReadStudy.SizingInput(
                             frameEntry
                                     .map(e -> InstallationReader.of(e, fits))
                                     .orElse(Installation.USUAL),
@@ -310,7 +310,7 @@ public final class StudyReader {
                             .map(f -> f.withClasses(variation.classes()));
             frameEntry = Optional.of(entry);
             said = frame.map(f -> new ChancesReader(entry, f, report).read());
-            take(Told.by(report, ledger));
+            take(ReadNotes.by(report, ledger));
             return frame;
         }
 
@@ -340,7 +340,9 @@ public final class StudyReader {
         }
 
         private ReadCandidate reading(
-                Written<CandidateEntry> written, CheckedStudy around, ChancesReader.Said chances) {
+                Written<CandidateEntry> written,
+                CheckedStudy around,
+                ChancesReader.StatedChances chances) {
             Supplier<ReadCandidate> read =
                     () -> ReadCandidate.of(written.file, written.bound, around, chances, variation);
             return variation.equals(Variation.NONE) && study.isPresent()
@@ -384,7 +386,7 @@ public final class StudyReader {
             assumptions.addAll(0, ledger.assumptions());
         }
 
-        private void take(Told told) {
+        private void take(ReadNotes told) {
             problems.addAll(told.problems());
             remarks.addAll(told.remarks());
             assumptions.addAll(told.assumptions());

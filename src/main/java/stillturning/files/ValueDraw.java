@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import stillturning.files.value.Range;
 import stillturning.files.value.Variation;
-import stillturning.files.value.Variation.Change;
-import stillturning.files.value.Variation.Place;
+import stillturning.files.value.Variation.ValueChange;
+import stillturning.files.value.Variation.ValuePlace;
 import stillturning.yaml.Problem;
 
 /**
@@ -48,11 +48,11 @@ final class ValueDraw {
     }
 
     private Variation variation() {
-        Map<Place, Change> changes = new HashMap<>();
+        Map<ValuePlace, ValueChange> changes = new HashMap<>();
         for (int i = 0; i < at.length; i++) {
             Range range = ranges.get(i);
             double value = range.low() + at[i] * (range.high() - range.low());
-            changes.put(range.place(), new Change(1, value - range.likely()));
+            changes.put(range.place(), new ValueChange(1, value - range.likely()));
         }
         return new Variation(changes, Map.of());
     }
@@ -71,7 +71,7 @@ final class ValueDraw {
         return any;
     }
 
-    private static boolean concerns(Problem problem, Place place) {
+    private static boolean concerns(Problem problem, ValuePlace place) {
         Optional<Path> file = Optional.ofNullable(problem.file().getFileName());
         return file.map(Path::toString).filter(place.file()::equals).isPresent()
                 && (place.path().equals(problem.path())

@@ -18,7 +18,7 @@ import stillturning.model.Zone.Hazard;
  * @param candidates what is known of each candidate, by candidate
  */
 public record Chances(
-        Exposure exposure,
+        ExposureTimes exposure,
         Map<Hazard, Rate> events,
         Map<Sharing, Rate> sharing,
         Rate leftSwitch,
@@ -31,8 +31,8 @@ public record Chances(
      * @param flightSeconds length of a flight (s)
      * @param inspectionSeconds time flown between two inspections that find everything (s)
      */
-    public record Exposure(double flightSeconds, double inspectionSeconds) {
-        public Exposure {
+    public record ExposureTimes(double flightSeconds, double inspectionSeconds) {
+        public ExposureTimes {
             if (!(flightSeconds > 0 && inspectionSeconds >= flightSeconds)) {
                 throw new IllegalArgumentException(
                         "inspections every "
@@ -160,7 +160,7 @@ public record Chances(
     /** Nothing known: no rates, an hour's flights, each inspected. */
     public static final Chances NONE =
             new Chances(
-                    new Exposure(3600, 3600),
+                    new ExposureTimes(3600, 3600),
                     Map.of(),
                     Map.of(),
                     new Rate(0, 1, Per.FLIGHT, ""),

@@ -18,7 +18,7 @@ public record Engine(
         double restartSeconds,
         boolean windmills,
         double windmillRevsPerSecond,
-        Starting starting) {
+        EngineStarting starting) {
 
     /**
      * How the engine is started.
@@ -29,20 +29,20 @@ public record Engine(
      * @param habitSeconds time after which the pilot presses the starter by habit once the engine
      *     has stopped in flight (s); empty if only procedures have him press it
      */
-    public record Starting(
+    public record EngineStarting(
             Optional<String> starter,
             double tiredCharge,
             double coldCelsius,
             Optional<Double> habitSeconds) {
         /** Nothing cranks it. */
-        public static final Starting BY_HAND = new Starting(Optional.empty(), 1, 25);
+        public static final EngineStarting BY_HAND = new EngineStarting(Optional.empty(), 1, 25);
 
         /** A starter that nobody presses by habit. */
-        public Starting(Optional<String> starter, double tiredCharge, double coldCelsius) {
+        public EngineStarting(Optional<String> starter, double tiredCharge, double coldCelsius) {
             this(starter, tiredCharge, coldCelsius, Optional.empty());
         }
 
-        public Starting {
+        public EngineStarting {
             if (!(tiredCharge > 0 && tiredCharge <= 1)) {
                 throw new IllegalArgumentException(
                         "engine: a tired battery's charge "
@@ -65,7 +65,7 @@ public record Engine(
                 restartSeconds,
                 windmills,
                 windmillRevsPerSecond,
-                Starting.BY_HAND);
+                EngineStarting.BY_HAND);
     }
 
     public Engine {

@@ -19,7 +19,7 @@ public record Installation(
         Laying laying,
         Map<String, Double> armMetres,
         Map<String, Nature> loads,
-        Map<String, Fit> fits) {
+        Map<String, FittedParts> fits) {
 
     /** Where nobody says anything: every value here is a stated default. */
     public static final Installation USUAL =
@@ -67,29 +67,30 @@ public record Installation(
      * @param interruptAmps largest current that a protector can interrupt (A)
      * @param ways where wires go
      */
-    public record Fit(
+    public record FittedParts(
             Map<String, Lay> wires,
             Map<String, Double> armMetres,
             Map<String, Double> ratedAmps,
             Map<String, Double> interruptAmps,
-            Ways ways) {
-        public static final Fit UNKNOWN = new Fit(Map.of(), Map.of(), Map.of(), Map.of());
+            WireRoutes ways) {
+        public static final FittedParts UNKNOWN =
+                new FittedParts(Map.of(), Map.of(), Map.of(), Map.of());
 
         /** One of which nobody says where its wires go. */
-        public Fit(
+        public FittedParts(
                 Map<String, Lay> wires,
                 Map<String, Double> armMetres,
                 Map<String, Double> ratedAmps,
                 Map<String, Double> interruptAmps) {
-            this(wires, armMetres, ratedAmps, interruptAmps, Ways.UNKNOWN);
+            this(wires, armMetres, ratedAmps, interruptAmps, WireRoutes.UNKNOWN);
         }
 
         /** The same, with where its wires go. */
-        public Fit going(Ways other) {
-            return new Fit(wires, armMetres, ratedAmps, interruptAmps, other);
+        public FittedParts going(WireRoutes other) {
+            return new FittedParts(wires, armMetres, ratedAmps, interruptAmps, other);
         }
 
-        public Fit {
+        public FittedParts {
             wires = Ordered.copyOf(wires);
             armMetres = Ordered.copyOf(armMetres);
             ratedAmps = Ordered.copyOf(ratedAmps);
@@ -103,11 +104,11 @@ public record Installation(
      * @param zones that a wire passes, from its end a to its end b, both included; by wire
      * @param shared holes and bundles, as the builder says
      */
-    public record Ways(Map<String, List<String>> zones, List<Shared> shared) {
+    public record WireRoutes(Map<String, List<String>> zones, List<Shared> shared) {
         /** Nobody says anything. */
-        public static final Ways UNKNOWN = new Ways(Map.of(), List.of());
+        public static final WireRoutes UNKNOWN = new WireRoutes(Map.of(), List.of());
 
-        public Ways {
+        public WireRoutes {
             zones = Ordered.copyOf(zones);
             shared = List.copyOf(shared);
         }
@@ -141,8 +142,8 @@ public record Installation(
     }
 
     /** What is known of a candidate's parts. */
-    public Fit fit(String candidate) {
-        return fits.getOrDefault(candidate, Fit.UNKNOWN);
+    public FittedParts fit(String candidate) {
+        return fits.getOrDefault(candidate, FittedParts.UNKNOWN);
     }
 
     /** What a load is to the contacts that switch it; inductive where nobody says. */

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param responseSeconds time from the cue to the moves (s)
  * @param moves position by lever
  * @param sheds loads switched off at their own switches
- * @param doing who does it, and how fast
+ * @param execution who does it, and how fast
  */
 public record Procedure(
         String name,
@@ -19,7 +19,7 @@ public record Procedure(
         double responseSeconds,
         Map<String, String> moves,
         List<String> sheds,
-        Doing doing) {
+        Execution execution) {
 
     /**
      * Who does it, and how fast.
@@ -29,15 +29,16 @@ public record Procedure(
      *     a cue lasts (s); 0 for all at once
      * @param pressesStarter whether the starter is pressed after the moves
      */
-    public record Doing(Optional<String> automatic, double eachSeconds, boolean pressesStarter) {
-        public static final Doing BY_PILOT_AT_ONCE = new Doing(Optional.empty(), 0);
+    public record Execution(
+            Optional<String> automatic, double eachSeconds, boolean pressesStarter) {
+        public static final Execution BY_PILOT_AT_ONCE = new Execution(Optional.empty(), 0);
 
         /** One that leaves the starter alone. */
-        public Doing(Optional<String> automatic, double eachSeconds) {
+        public Execution(Optional<String> automatic, double eachSeconds) {
             this(automatic, eachSeconds, false);
         }
 
-        public Doing {
+        public Execution {
             if (!(eachSeconds >= 0)) {
                 throw new IllegalArgumentException(
                         "procedure: " + eachSeconds + " s from one load to the next is below 0");
@@ -52,7 +53,7 @@ public record Procedure(
             double responseSeconds,
             Map<String, String> moves,
             List<String> sheds) {
-        this(name, when, responseSeconds, moves, sheds, Doing.BY_PILOT_AT_ONCE);
+        this(name, when, responseSeconds, moves, sheds, Execution.BY_PILOT_AT_ONCE);
     }
 
     public Procedure {

@@ -15,7 +15,11 @@ import stillturning.model.goal.ValueScale;
  * @param goals what is asked of a candidate
  */
 public record Study(
-        String id, Heading heading, Aircraft aircraft, Goals goals, List<Candidate> candidates) {
+        String id,
+        StudyHeading heading,
+        Aircraft aircraft,
+        Goals goals,
+        List<Candidate> candidates) {
 
     /**
      * What stands above the study.
@@ -24,14 +28,14 @@ public record Study(
      * @param currency code of the prices
      * @param rationale what the builder says about the choice, paragraph by paragraph
      */
-    public record Heading(
+    public record StudyHeading(
             String title, String about, boolean invented, String currency, List<String> rationale) {
         /** A heading of a study about which the builder says nothing. */
-        public Heading(String title, String about, boolean invented, String currency) {
+        public StudyHeading(String title, String about, boolean invented, String currency) {
             this(title, about, invented, currency, List.of());
         }
 
-        public Heading {
+        public StudyHeading {
             rationale = List.copyOf(rationale);
         }
     }

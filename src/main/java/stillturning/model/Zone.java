@@ -9,13 +9,14 @@ import java.util.Set;
  * @param hazards what can happen there
  * @param celsius temperature of the air and of everything that does not warm itself (°C)
  */
-public record Zone(String name, String label, Side side, Set<Hazard> hazards, double celsius) {
+public record Zone(
+        String name, String label, FirewallSide side, Set<Hazard> hazards, double celsius) {
 
     /** Where nothing else is said: the temperature of most data sheets (°C). */
     public static final double USUAL_CELSIUS = 25;
 
     /** Which side of the firewall. */
-    public enum Side {
+    public enum FirewallSide {
         COLD,
         HOT
     }

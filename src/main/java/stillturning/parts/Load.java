@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import stillturning.parts.Symbol.Edge;
 import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Symbol.Pin;
+import stillturning.parts.Symbol.PinEdge;
 import stillturning.parts.element.Consumer;
 import stillturning.parts.element.Demand;
 import stillturning.parts.element.Element;
@@ -166,8 +166,9 @@ public record Load(Tag tag, Demand demand, Tolerance tolerance, List<String> inp
     @Override
     public List<Symbol> symbols() {
         Stream<Pin> fed =
-                inputs.stream().map(i -> Pin.at(Edge.LEFT, i).saying(inputs.size() > 1 ? i : ""));
-        List<Pin> pins = Stream.concat(fed, Stream.of(Pin.at(Edge.RIGHT, "minus"))).toList();
+                inputs.stream()
+                        .map(i -> Pin.at(PinEdge.LEFT, i).saying(inputs.size() > 1 ? i : ""));
+        List<Pin> pins = Stream.concat(fed, Stream.of(Pin.at(PinEdge.RIGHT, "minus"))).toList();
         return List.of(Symbol.of(this, Figure.CONSUMER, Detail.written(demand.amps(), "A"), pins));
     }
 }

@@ -17,8 +17,8 @@ public interface PartValues {
      * @param arrivals names of the lines that end at it without naming a terminal, for what has a
      *     terminal for each
      */
-    record Site(double nominalVolts, List<String> arrivals) {
-        public Site {
+    record PartSurroundings(double nominalVolts, List<String> arrivals) {
+        public PartSurroundings {
             arrivals = List.copyOf(arrivals);
         }
     }
@@ -28,7 +28,7 @@ public interface PartValues {
      *
      * @throws IllegalArgumentException if its values contradict each other
      */
-    Part part(Tag tag, Site site);
+    Part part(Tag tag, PartSurroundings site);
 
     /** What it weighs and costs, where that follows from its values. */
     default Optional<Tag.Burden> burden(CableCost cable) {

@@ -60,7 +60,7 @@ public record Symbol(
     }
 
     /** Where a pin lies. */
-    public enum Edge {
+    public enum PinEdge {
         LEFT,
         RIGHT,
         BELOW,
@@ -76,9 +76,9 @@ public record Symbol(
      * @param port what the symbol calls it
      * @param words text inside a box; may be empty
      */
-    public record Pin(String port, String terminal, Edge edge, String words, When when) {
+    public record Pin(String port, String terminal, PinEdge edge, String words, When when) {
 
-        public static Pin at(Edge edge, String terminal) {
+        public static Pin at(PinEdge edge, String terminal) {
             return new Pin(terminal, terminal, edge, "", When.ALWAYS);
         }
 
@@ -112,8 +112,8 @@ public record Symbol(
     public static Symbol around(Part part, Figure figure, String detail) {
         List<Pin> pins = new ArrayList<>();
         for (String terminal : part.terminals()) {
-            Edge edge = terminal.equals(part.exit()) ? Edge.RIGHT : Edge.BELOW;
-            pins.add(Pin.at(terminal.equals(part.entry()) ? Edge.LEFT : edge, terminal));
+            PinEdge edge = terminal.equals(part.exit()) ? PinEdge.RIGHT : PinEdge.BELOW;
+            pins.add(Pin.at(terminal.equals(part.entry()) ? PinEdge.LEFT : edge, terminal));
         }
         return of(part, figure, detail, pins);
     }
@@ -140,8 +140,8 @@ public record Symbol(
                 only ? label : label + " " + way.name(),
                 detail,
                 List.of(
-                        Pin.at(oneWay ? Edge.LEFT : Edge.BY_CURRENT, way.from()).as("in"),
-                        Pin.at(oneWay ? Edge.RIGHT : Edge.BY_CURRENT, way.to()).as("out")),
+                        Pin.at(oneWay ? PinEdge.LEFT : PinEdge.BY_CURRENT, way.from()).as("in"),
+                        Pin.at(oneWay ? PinEdge.RIGHT : PinEdge.BY_CURRENT, way.to()).as("out")),
                 Optional.of(way.name()),
                 When.LEADS_THROUGH);
     }

@@ -53,7 +53,7 @@ public record Wire(Tag tag, Cable cable, double metres, double ohms) implements 
             implements PartValues {
 
         @Override
-        public Wire part(Tag tag, Site site) {
+        public Wire part(Tag tag, PartSurroundings site) {
             Cable size = size();
             return new Wire(tag, size, length, size.ohmsPerMetre(gauge) * length);
         }

@@ -26,27 +26,27 @@ public final class EventLines {
      * @param seconds when (s)
      * @param because number of the line that led to it; 0 for none
      */
-    public record Line(
+    public record EventLine(
             int number, double seconds, String time, Kind kind, String event, int because) {}
 
     private EventLines() {}
 
     /** The lines of a story, in order of time. */
-    public static List<Line> of(Story story) {
+    public static List<EventLine> of(Story story) {
         List<List<Integer>> groups = groups(story.happenings());
         Map<Integer, Integer> numberOf = new LinkedHashMap<>();
         for (int i = 0; i < groups.size(); i++) {
             int number = i + 1;
             groups.get(i).forEach(index -> numberOf.put(index, number));
         }
-        List<Line> lines = new ArrayList<>();
+        List<EventLine> lines = new ArrayList<>();
         double before = Double.NaN;
         for (int i = 0; i < groups.size(); i++) {
             List<StoryEvent> together =
                     groups.get(i).stream().map(story.happenings()::get).toList();
             StoryEvent first = together.get(0);
             lines.add(
-                    new Line(
+                    new EventLine(
                             i + 1,
                             first.seconds(),
                             time(first.seconds(), before),

@@ -34,9 +34,9 @@ public final class FailureRows {
      * @param kind of the part that fails
      * @param byCandidate verdict of each candidate that has the part, in the order given
      */
-    public record Row(String kind, String failure, List<Optional<Verdict>> byCandidate) {
+    public record FailureRow(String kind, String failure, List<Optional<Verdict>> byCandidate) {
 
-        public Row {
+        public FailureRow {
             byCandidate = List.copyOf(byCandidate);
         }
 
@@ -55,7 +55,7 @@ public final class FailureRows {
     private FailureRows() {}
 
     /** Every failure of every candidate: by kind, then the worst first, then by name. */
-    public static List<Row> of(List<Appraisal> appraisals) {
+    public static List<FailureRow> of(List<Appraisal> appraisals) {
         Map<Key, List<Optional<Verdict>>> cells = new LinkedHashMap<>();
         for (int i = 0; i < appraisals.size(); i++) {
             Appraisal appraisal = appraisals.get(i);
@@ -68,11 +68,11 @@ public final class FailureRows {
         List<String> order = new ArrayList<>(List.of(CASES));
         order.addAll(kinds());
         return cells.entrySet().stream()
-                .map(e -> new Row(e.getKey().kind(), e.getKey().failure(), e.getValue()))
+                .map(e -> new FailureRow(e.getKey().kind(), e.getKey().failure(), e.getValue()))
                 .sorted(
-                        Comparator.<Row>comparingInt(r -> order.indexOf(r.kind()))
-                                .thenComparing(Row::worst)
-                                .thenComparing(Row::failure))
+                        Comparator.<FailureRow>comparingInt(r -> order.indexOf(r.kind()))
+                                .thenComparing(FailureRow::worst)
+                                .thenComparing(FailureRow::failure))
                 .toList();
     }
 

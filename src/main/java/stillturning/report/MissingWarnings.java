@@ -30,8 +30,8 @@ public final class MissingWarnings {
      * @param warning what it watches
      * @param failures what it would show
      */
-    public record Missing(String warning, List<String> failures) {
-        public Missing {
+    public record MissingWarning(String warning, List<String> failures) {
+        public MissingWarning {
             failures = List.copyOf(failures);
         }
 
@@ -84,9 +84,9 @@ public final class MissingWarnings {
     private MissingWarnings() {}
 
     /** The warnings that a candidate lacks, the one that would show most first. */
-    public static List<Missing> of(Appraisal appraisal) {
+    public static List<MissingWarning> of(Appraisal appraisal) {
         Map<Watched, List<Shown>> byBus = new LinkedHashMap<>();
-        List<Missing> missing = new ArrayList<>();
+        List<MissingWarning> missing = new ArrayList<>();
         for (Verdict verdict : appraisal.singles()) {
             if (comesTooLate(verdict)) {
                 String failure = verdict.failure().name();
@@ -96,16 +96,16 @@ public final class MissingWarnings {
                                         byBus.computeIfAbsent(
                                                         moved.watched(), w -> new ArrayList<>())
                                                 .add(new Shown(failure, moved)),
-                                () -> missing.add(new Missing(NO_BUS, List.of(failure))));
+                                () -> missing.add(new MissingWarning(NO_BUS, List.of(failure))));
             }
         }
         byBus.forEach(
                 (watched, shown) ->
                         missing.add(
-                                new Missing(
+                                new MissingWarning(
                                         watched.warning(shown.stream().map(Shown::moved).toList()),
                                         shown.stream().map(Shown::failure).toList())));
-        missing.sort(Comparator.comparing((Missing m) -> -m.failures.size()));
+        missing.sort(Comparator.comparing((MissingWarning m) -> -m.failures.size()));
         return List.copyOf(missing);
     }
 
@@ -132,7 +132,7 @@ public final class MissingWarnings {
 
     private static double at(Trace trace, double seconds) {
         double value = trace.first();
-        for (Trace.Point point : trace.points()) {
+        for (Trace.TracePoint point : trace.points()) {
             if (point.seconds() <= seconds) {
                 value = point.value();
             }

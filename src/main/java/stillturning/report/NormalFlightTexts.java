@@ -20,8 +20,8 @@ public final class NormalFlightTexts {
 
     /** Stands above such findings. */
     public static final String NEAR_LIMIT_MEANING =
-            "The loads of a flight in which nothing fails may be enough to open this protector. A run"
-                    + " on the ground at less power need not show it.";
+            "The loads of a flight in which nothing fails may be enough to open this protector. A"
+                    + " run on the ground at less power need not show it.";
 
     private static final int NAMED = 5;
 
@@ -55,7 +55,7 @@ public final class NormalFlightTexts {
                             + " only");
         }
         // the first line says that nothing fails
-        List<EventLines.Line> told = EventLines.of(flight.course());
+        List<EventLines.EventLine> told = EventLines.of(flight.course());
         addFirst(told.subList(1, told.size()), lines);
         return List.copyOf(lines);
     }
@@ -92,7 +92,7 @@ public final class NormalFlightTexts {
         return List.copyOf(lines);
     }
 
-    private static void addFirst(List<EventLines.Line> events, List<String> lines) {
+    private static void addFirst(List<EventLines.EventLine> events, List<String> lines) {
         events.stream()
                 .limit(NAMED)
                 .forEach(e -> lines.add("after " + e.time() + ": " + e.event()));

@@ -20,7 +20,7 @@ import stillturning.story.Trace;
 public final class StoryFacts {
 
     /** One fact. */
-    public record Fact(String label, String value) {}
+    public record StoryFact(String label, String value) {}
 
     private static final Map<Pilot, String> SAID =
             Map.of(
@@ -33,71 +33,74 @@ public final class StoryFacts {
 
     private StoryFacts() {}
 
-    public static List<Fact> of(Verdict verdict) {
+    public static List<StoryFact> of(Verdict verdict) {
         return of(verdict, Pilot.PLANNED);
     }
 
     /** What comes of it with a pilot of this kind, and beside it with the others. */
-    public static List<Fact> of(Verdict verdict, Pilot pilot) {
+    public static List<StoryFact> of(Verdict verdict, Pilot pilot) {
         Story story = verdict.with(pilot);
-        List<Fact> facts = new ArrayList<>(brief(verdict, pilot));
+        List<StoryFact> facts = new ArrayList<>(brief(verdict, pilot));
         facts.addAll(volts(story));
-        facts.add(new Fact("energy", BalanceText.of(story.balance())));
+        facts.add(new StoryFact("energy", BalanceText.of(story.balance())));
         return List.copyOf(facts);
     }
 
     /** The same without what only measures: voltages and energy. */
-    public static List<Fact> brief(Verdict verdict, Pilot pilot) {
+    public static List<StoryFact> brief(Verdict verdict, Pilot pilot) {
         Story story = verdict.with(pilot);
-        List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("outcome", verdict.outcome(pilot).words()));
-        verdict.remarks(pilot).forEach(remark -> facts.add(new Fact("but", remark.words())));
+        List<StoryFact> facts = new ArrayList<>();
+        facts.add(new StoryFact("outcome", verdict.outcome(pilot).words()));
+        verdict.remarks(pilot).forEach(remark -> facts.add(new StoryFact("but", remark.words())));
         story.setting()
                 .start()
                 .one()
                 .ifPresent(
                         start ->
                                 facts.add(
-                                        new Fact(
+                                        new StoryFact(
                                                 "because of a motor's start",
                                                 start.load()
                                                         + " starts at its worst moment ("
                                                         + EventLines.time(start.atSeconds())
                                                         + ")")));
-        facts.add(new Fact("first sign", FirstSignWords.of(story)));
+        facts.add(new StoryFact("first sign", FirstSignWords.of(story)));
         facts.addAll(pilot(story));
         verdict.actBySeconds()
                 .ifPresent(
-                        by -> facts.add(new Fact(actBy(verdict.outcome()), Formats.lasting(by))));
+                        by ->
+                                facts.add(
+                                        new StoryFact(
+                                                actBy(verdict.outcome()), Formats.lasting(by))));
         if (pilot == Pilot.PLANNED) {
             facts.addAll(losses(verdict));
         }
         for (Pilot kind : Pilot.values()) {
-            facts.add(new Fact("engine runs, " + SAID.get(kind), endurance(verdict, kind)));
+            facts.add(new StoryFact("engine runs, " + SAID.get(kind), endurance(verdict, kind)));
         }
         if (verdict.procedureHarms()) {
-            facts.add(new Fact("note", "the procedure ends an engine that would have run on"));
+            facts.add(new StoryFact("note", "the procedure ends an engine that would have run on"));
         }
         facts.addAll(restart(verdict));
         verdict.inBand()
                 .ifPresent(
                         band ->
                                 facts.add(
-                                        new Fact(
+                                        new StoryFact(
                                                 ToleranceWords.LABEL,
                                                 ToleranceWords.inWords(verdict, band))));
         addInterruption(story, facts);
         return facts;
     }
 
-    private static List<Fact> losses(Verdict verdict) {
-        List<Fact> facts = new ArrayList<>();
+    private static List<StoryFact> losses(Verdict verdict) {
+        List<StoryFact> facts = new ArrayList<>();
         List<String> dark = new ArrayList<>(verdict.losses().engineLoads());
         dark.addAll(verdict.losses().otherLoads());
         String when = verdict.planned().aftermath().actedPilot() ? BEFORE_PILOT : AT_FIRST;
-        facts.add(new Fact("dark " + when, listed(dark)));
+        facts.add(new StoryFact("dark " + when, listed(dark)));
         if (!verdict.losses().feeds().isEmpty()) {
-            facts.add(new Fact("feeds lost " + when, feeds(verdict.losses().feeds())));
+            facts.add(new StoryFact("feeds lost " + when, feeds(verdict.losses().feeds())));
         }
         return facts;
     }
@@ -110,15 +113,15 @@ public final class StoryFacts {
     }
 
     /** Whether a stopped engine runs again, turned by the air or by the starter alone. */
-    private static List<Fact> restart(Verdict verdict) {
+    private static List<StoryFact> restart(Verdict verdict) {
         return verdict.standing()
                 .map(
                         standing ->
                                 List.of(
-                                        new Fact(
+                                        new StoryFact(
                                                 "restart, the air turning the propeller",
                                                 again(verdict.planned())),
-                                        new Fact(
+                                        new StoryFact(
                                                 "restart, the propeller standing still",
                                                 again(standing))))
                 .orElse(List.of());
@@ -141,16 +144,16 @@ public final class StoryFacts {
     }
 
     /** What switching loads off is worth. */
-    public static List<Fact> of(SheddingEndurances lasting) {
-        List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("if nothing is switched off", runs(lasting.sheddingNothing())));
-        facts.add(new Fact("as the procedures have it", runs(lasting.asWritten())));
-        facts.add(new Fact("if all the engine can spare is off", runs(lasting.best())));
+    public static List<StoryFact> of(SheddingEndurances lasting) {
+        List<StoryFact> facts = new ArrayList<>();
+        facts.add(new StoryFact("if nothing is switched off", runs(lasting.sheddingNothing())));
+        facts.add(new StoryFact("as the procedures have it", runs(lasting.asWritten())));
+        facts.add(new StoryFact("if all the engine can spare is off", runs(lasting.best())));
         lasting.worstPlaced()
                 .ifPresent(
                         worst ->
                                 facts.add(
-                                        new Fact(
+                                        new StoryFact(
                                                 "short-time loads at the worst time",
                                                 runs(worst.endurance())
                                                         + ", if they begin at "
@@ -171,17 +174,17 @@ public final class StoryFacts {
         return ResultText.endurance(story.engine().endurance());
     }
 
-    private static void addInterruption(Story story, List<Fact> facts) {
+    private static void addInterruption(Story story, List<StoryFact> facts) {
         double seconds = story.engine().longestInterruptionSeconds();
         if (seconds > 0) {
-            facts.add(new Fact("longest interruption", EventLines.time(seconds)));
+            facts.add(new StoryFact("longest interruption", EventLines.time(seconds)));
         }
     }
 
-    private static List<Fact> pilot(Story story) {
+    private static List<StoryFact> pilot(Story story) {
         return List.of(
-                new Fact("pilot sees", first(story.of(StoryEvent.Kind.CUE))),
-                new Fact("pilot does", first(acts(story))));
+                new StoryFact("pilot sees", first(story.of(StoryEvent.Kind.CUE))),
+                new StoryFact("pilot does", first(acts(story))));
     }
 
     /** What the pilot does, the starter included. */
@@ -200,7 +203,7 @@ public final class StoryFacts {
         return listed(List.copyOf(byPart.values()));
     }
 
-    private static List<Fact> volts(Story story) {
+    private static List<StoryFact> volts(Story story) {
         List<String> buses =
                 story.traces().stream()
                         .filter(t -> t.unit().equals("V") && !t.points().isEmpty())
@@ -208,7 +211,7 @@ public final class StoryFacts {
                         .toList();
         return buses.isEmpty()
                 ? List.of()
-                : List.of(new Fact("bus voltages, lowest to highest", listed(buses)));
+                : List.of(new StoryFact("bus voltages, lowest to highest", listed(buses)));
     }
 
     private static String range(Trace trace) {

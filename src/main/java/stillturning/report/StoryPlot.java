@@ -14,7 +14,7 @@ import stillturning.report.drawing.plot.StateRow;
 import stillturning.report.drawing.plot.StateRow.Fill;
 import stillturning.report.drawing.plot.TimePlot;
 import stillturning.story.StateBar;
-import stillturning.story.StateBar.Doing;
+import stillturning.story.StateBar.Activity;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
@@ -145,7 +145,7 @@ public final class StoryPlot {
         graphs.add(new Graph("Voltage (V)", series("V", VOLTS), List.of(), new Graph.AsFound()));
         List<Series> charges = series("%", PERCENT);
         if (charges.stream().anyMatch(StoryPlot::moves)) {
-            graphs.add(new Graph("Charge (%)", charges, List.of(), new Graph.Fixed(0, 100)));
+            graphs.add(new Graph("Charge (%)", charges, List.of(), new Graph.FixedRange(0, 100)));
         }
         return graphs;
     }
@@ -174,19 +174,19 @@ public final class StoryPlot {
 
     /** The last state goes on to the end of the picture. */
     private StateRow row(StateBar bar) {
-        List<StateRow.Span> spans = new ArrayList<>();
+        List<StateRow.RowSpan> spans = new ArrayList<>();
         for (int i = 0; i < bar.spans().size(); i++) {
-            StateBar.Span span = bar.spans().get(i);
+            StateBar.StateSpan span = bar.spans().get(i);
             double to = i + 1 < bar.spans().size() ? Math.min(span.toSeconds(), until) : until;
             if (span.fromSeconds() < to) {
-                Doing doing = switchedOff(bar, span) ? Doing.SWITCHED_OFF : span.doing();
-                spans.add(new StateRow.Span(span.fromSeconds(), to, doing.words(), fill(doing)));
+                Activity doing = switchedOff(bar, span) ? Activity.SWITCHED_OFF : span.doing();
+                spans.add(new StateRow.RowSpan(span.fromSeconds(), to, doing.words(), fill(doing)));
             }
         }
         return new StateRow(bar.name(), spans);
     }
 
-    private static Fill fill(Doing doing) {
+    private static Fill fill(Activity doing) {
         return switch (doing) {
             case RUNS, WORKS -> Fill.LIGHT;
             case FALTERS, STARVED -> Fill.HATCHED;
@@ -196,8 +196,8 @@ public final class StoryPlot {
     }
 
     /** Whether a load stopped because somebody took its supply away on purpose. */
-    private boolean switchedOff(StateBar bar, StateBar.Span span) {
-        return span.doing() == Doing.STOPPED
+    private boolean switchedOff(StateBar bar, StateBar.StateSpan span) {
+        return span.doing() == Activity.STOPPED
                 && story.of(Kind.LOAD_STOPS).stream()
                         .filter(h -> h.part().equals(bar.name()))
                         .filter(h -> h.seconds() == span.fromSeconds())

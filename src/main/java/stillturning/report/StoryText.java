@@ -62,12 +62,12 @@ public final class StoryText {
     }
 
     private static List<String> events(Story story) {
-        List<EventLines.Line> told = EventLines.of(story);
+        List<EventLines.EventLine> told = EventLines.of(story);
         int times = told.stream().mapToInt(l -> l.time().length()).max().orElse(0);
         int numbers = String.valueOf(told.size()).length();
         List<String> lines = new ArrayList<>();
         int left = 0;
-        for (EventLines.Line line : told) {
+        for (EventLines.EventLine line : told) {
             if (folded(line, told.size())) {
                 left++;
             } else {
@@ -82,7 +82,7 @@ public final class StoryText {
     }
 
     /** The event's number and that of its cause. */
-    private static String chain(EventLines.Line line, int numbers) {
+    private static String chain(EventLines.EventLine line, int numbers) {
         String number = right(String.valueOf(line.number()), numbers);
         return line.because() > 0
                 ? number + " <- " + right(String.valueOf(line.because()), numbers)
@@ -90,7 +90,7 @@ public final class StoryText {
     }
 
     /** Of a long story only what matters most is told between its beginning and its end. */
-    private static boolean folded(EventLines.Line line, int of) {
+    private static boolean folded(EventLines.EventLine line, int of) {
         return of > LONGEST
                 && line.number() > BEGINNING
                 && line.number() <= of - END
@@ -103,9 +103,9 @@ public final class StoryText {
         }
     }
 
-    private static List<String> facts(List<StoryFacts.Fact> facts) {
+    private static List<String> facts(List<StoryFacts.StoryFact> facts) {
         List<String> lines = new ArrayList<>();
-        for (StoryFacts.Fact fact : facts) {
+        for (StoryFacts.StoryFact fact : facts) {
             String label = fact.label() + ":";
             String head = "  " + label + " ".repeat(Math.max(1, LABEL - label.length())) + " ";
             lines.addAll(hung(head, fact.value()));

@@ -2,8 +2,8 @@ package stillturning.report;
 
 import java.util.List;
 import stillturning.assess.verdict.Selectivity;
-import stillturning.assess.verdict.Selectivity.Example;
-import stillturning.assess.verdict.Selectivity.Pair;
+import stillturning.assess.verdict.Selectivity.FailureExample;
+import stillturning.assess.verdict.Selectivity.ProtectorPair;
 import stillturning.assess.verdict.ToleranceOutcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.report.page.Page.PairRow;
@@ -45,8 +45,8 @@ public final class ToleranceWords {
                 MEANING, selectivity.pairs().stream().map(ToleranceWords::row).toList());
     }
 
-    private static PairRow row(Pair pair) {
-        Example worst = pair.worst();
+    private static PairRow row(ProtectorPair pair) {
+        FailureExample worst = pair.worst();
         return new PairRow(
                 List.of(
                         pair.upstream(),

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import stillturning.parts.Part;
 import stillturning.sizing.result.BillRow;
-import stillturning.sizing.result.BillRow.Unit;
+import stillturning.sizing.result.BillRow.CountingUnit;
 import stillturning.sizing.result.WireSize;
 
 /** What has to be bought: like parts counted together. */
@@ -55,7 +55,7 @@ final class Billing {
                 kind.item,
                 kind.detail,
                 count,
-                Unit.PIECES,
+                CountingUnit.PIECES,
                 spares,
                 count * kind.kilograms,
                 (count + spares) * kind.price);
@@ -71,7 +71,7 @@ final class Billing {
                         "wire",
                         "AWG " + awg,
                         metres,
-                        Unit.METRES,
+                        CountingUnit.METRES,
                         CUT_OFF * metres,
                         kilograms,
                         price * (1 + CUT_OFF)));
@@ -84,7 +84,7 @@ final class Billing {
                                         "terminal",
                                         ("AWG " + awg + " " + said).strip(),
                                         count,
-                                        Unit.PIECES,
+                                        CountingUnit.PIECES,
                                         Math.ceil(CUT_OFF * count),
                                         0,
                                         0)));

@@ -6,15 +6,15 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
-import stillturning.model.wiring.MetalLines.Line;
+import stillturning.model.wiring.MetalLines.MetalLine;
 import stillturning.model.wiring.PublishedLimits;
 import stillturning.parts.Cable;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Consumer;
-import stillturning.sizing.result.WireSchedule.Circuit;
-import stillturning.sizing.result.WireSchedule.Drop;
-import stillturning.sizing.result.WireSchedule.Supply;
+import stillturning.sizing.result.WireSchedule.LoadCircuit;
+import stillturning.sizing.result.WireSchedule.LowestSupply;
+import stillturning.sizing.result.WireSchedule.VoltageDrop;
 import stillturning.story.SteadyState;
 
 /** What the wires of each load drop, warm, from bus to load and back. */
@@ -30,17 +30,17 @@ final class Circuits {
     }
 
     /** Every input of every load that has wires of its own. */
-    List<Circuit> all() {
-        List<Circuit> circuits = new ArrayList<>();
+    List<LoadCircuit> all() {
+        List<LoadCircuit> circuits = new ArrayList<>();
         subject.candidate()
                 .loads()
                 .forEach(load -> load.inputs().forEach(i -> add(load, i, circuits)));
         return circuits;
     }
 
-    private void add(Load load, String input, List<Circuit> circuits) {
+    private void add(Load load, String input, List<LoadCircuit> circuits) {
         Optional<LoadNeed> need = subject.study().aircraft().load(load.id());
-        Optional<Line> out = subject.lines().supplyOf(load, input);
+        Optional<MetalLine> out = subject.lines().supplyOf(load, input);
         if (need.isEmpty() || out.isEmpty()) {
             return;
         }
@@ -54,12 +54,12 @@ final class Circuits {
         double amps = amps(load, need.get());
         boolean continuous = need.get().use().duty() >= 1 && !subject.phases().isStarter(load.id());
         circuits.add(
-                new Circuit(
+                new LoadCircuit(
                         load.inputs().size() == 1 ? load.id() : load.id() + "." + input,
                         wires.stream().map(Wire::id).toList(),
                         amps,
                         wires.stream().mapToDouble(Wire::metres).sum(),
-                        new Drop(
+                        new VoltageDrop(
                                 wires.stream().mapToDouble(w -> dropIn(w, amps)).sum(),
                                 PublishedLimits.dropVolts(subject.nominalVolts(), continuous),
                                 continuous),
@@ -89,7 +89,7 @@ final class Circuits {
     }
 
     /** Whether a circuit of this size of wire throughout would drop little enough. */
-    boolean suits(Circuit circuit, Cable cable, Wire wire) {
+    boolean suits(LoadCircuit circuit, Cable cable, Wire wire) {
         double volts =
                 circuit.amps()
                         * cable.ohmsPerMetre()
@@ -98,7 +98,7 @@ final class Circuits {
         return volts <= circuit.drop().limitVolts() * PublishedLimits.ROUNDING;
     }
 
-    private Supply supply(Load load, LoadNeed need) {
+    private LowestSupply supply(Load load, LoadNeed need) {
         double least = Double.NaN;
         String when = "";
         String without = "";
@@ -113,7 +113,7 @@ final class Circuits {
                 }
             }
         }
-        return new Supply(least, need.tolerance().minimumVolts(), when, without);
+        return new LowestSupply(least, need.tolerance().minimumVolts(), when, without);
     }
 
     /** Voltage across the part of a load that works (V). */

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Installation.Nature;
-import stillturning.model.wiring.MetalLines.Line;
+import stillturning.model.wiring.MetalLines.MetalLine;
 import stillturning.model.wiring.PublishedLimits;
 import stillturning.parts.element.Contact;
 import stillturning.parts.element.Control;
@@ -59,7 +59,7 @@ final class ContactSizing {
 
     /** What it switches, if that is one thing. */
     private Nature nature(Placed contact) {
-        Optional<Line> line =
+        Optional<MetalLine> line =
                 subject.candidate()
                         .wires()
                         .map(w -> subject.lines().of(w.id()))

@@ -17,10 +17,10 @@ import stillturning.model.failure.FailureCatalogue;
 import stillturning.parts.Load;
 import stillturning.parts.Part;
 import stillturning.sizing.result.LoadAnalysis;
-import stillturning.sizing.result.LoadAnalysis.Balance;
 import stillturning.sizing.result.LoadAnalysis.BatteryOnly;
 import stillturning.sizing.result.LoadAnalysis.ChargeStep;
 import stillturning.sizing.result.LoadAnalysis.LoadRow;
+import stillturning.sizing.result.LoadAnalysis.PhaseBalance;
 import stillturning.sizing.result.LoadAnalysis.Sum;
 import stillturning.sizing.result.LoadAnalysis.Taken;
 import stillturning.sizing.result.LoadAnalysis.Watts;
@@ -48,7 +48,7 @@ final class LoadSums {
      * @throws UntoldStory if a state of the flight cannot be computed
      */
     LoadAnalysis analysis() throws UntoldStory {
-        List<Balance> phases = new ArrayList<>();
+        List<PhaseBalance> phases = new ArrayList<>();
         List<ChargeStep> steps = new ArrayList<>();
         Map<String, Double> charges = new HashMap<>();
         for (Phase phase : study.aircraft().phases()) {
@@ -70,9 +70,9 @@ final class LoadSums {
         return new ChargeStep(battery, phase.name(), start, end.getOrDefault(battery, start));
     }
 
-    private Balance balance(Phase phase, SteadyState average) throws UntoldStory {
+    private PhaseBalance balance(Phase phase, SteadyState average) throws UntoldStory {
         SteadyState full = subject.survey().rest(phase);
-        return new Balance(
+        return new PhaseBalance(
                 phase,
                 sum(average, load -> load.averageAmps(phase.name())),
                 sum(full, load -> load.averageAmps(phase.name()) / load.use().duty()),

@@ -7,8 +7,8 @@ import stillturning.model.wiring.MainLines.MainLine;
 import stillturning.model.wiring.PublishedLimits;
 import stillturning.parts.Cable;
 import stillturning.parts.Wire;
-import stillturning.sizing.result.WireSchedule.Drop;
-import stillturning.sizing.result.WireSchedule.Main;
+import stillturning.sizing.result.WireSchedule.MainCircuit;
+import stillturning.sizing.result.WireSchedule.VoltageDrop;
 import stillturning.story.SteadyState;
 
 /** What the wires from each source to the buses next to it drop. */
@@ -29,26 +29,26 @@ final class Mains {
                 || Math.abs(flow.amps(placed.part(), placed.element().name())) > LEAK_AMPS;
     }
 
-    List<Main> all() {
+    List<MainCircuit> all() {
         return new MainLines(subject.candidate(), subject.circuit(), this::closed)
                 .all().stream().map(this::main).toList();
     }
 
-    private Main main(MainLine line) {
+    private MainCircuit main(MainLine line) {
         double ohms = line.wires().stream().mapToDouble(Wire::ohms).sum();
-        return new Main(
+        return new MainCircuit(
                 line.source(),
                 line.bus(),
                 line.wires().stream().map(Wire::id).toList(),
                 line.amps(),
-                new Drop(
+                new VoltageDrop(
                         line.amps() * ohms,
                         PublishedLimits.MAIN_POWER_SHARE * subject.nominalVolts(),
                         true));
     }
 
     /** Whether a uniform size on the way would drop little enough. */
-    boolean suits(Main main, Cable cable) {
+    boolean suits(MainCircuit main, Cable cable) {
         double metres =
                 main.wires().stream()
                         .map(id -> subject.candidate().wire(id).orElseThrow())

@@ -20,11 +20,11 @@ import stillturning.model.wiring.Bundles;
 import stillturning.parts.Cable;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Wire;
-import stillturning.sizing.result.Passage;
-import stillturning.sizing.result.Passage.Company;
-import stillturning.sizing.result.Passage.Kind;
-import stillturning.sizing.result.Passage.Surroundings;
-import stillturning.sizing.result.Passage.Tied;
+import stillturning.sizing.result.WirePassage;
+import stillturning.sizing.result.WirePassage.Company;
+import stillturning.sizing.result.WirePassage.PassageKind;
+import stillturning.sizing.result.WirePassage.Surroundings;
+import stillturning.sizing.result.WirePassage.Tied;
 import stillturning.sizing.result.WireSize;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
@@ -43,7 +43,7 @@ final class Passages {
     private final Timeline timeline;
 
     /** Where wires go, before anything of it is measured. */
-    private record Way(Kind kind, String name, Set<String> zones, Set<String> wires) {}
+    private record Way(PassageKind kind, String name, Set<String> zones, Set<String> wires) {}
 
     /**
      * @throws UntoldStory if the candidate has no steady state with nothing wrong
@@ -55,7 +55,7 @@ final class Passages {
     }
 
     /** Holes and bundles as the study has them, then the crossings in the order of its zones. */
-    List<Passage> all() {
+    List<WirePassage> all() {
         List<Way> ways = new ArrayList<>();
         for (Shared shared : subject.fit().ways().shared()) {
             kind(shared.sharing()).ifPresent(kind -> ways.add(said(kind, shared)));
@@ -64,15 +64,15 @@ final class Passages {
         return ways.stream().map(this::passage).toList();
     }
 
-    private static Optional<Kind> kind(Sharing sharing) {
+    private static Optional<PassageKind> kind(Sharing sharing) {
         return switch (sharing) {
-            case HOLE -> Optional.of(Kind.HOLE);
-            case BUNDLE -> Optional.of(Kind.BUNDLE);
+            case HOLE -> Optional.of(PassageKind.HOLE);
+            case BUNDLE -> Optional.of(PassageKind.BUNDLE);
             case MOUNT, FIRMWARE, ALIKE -> Optional.empty();
         };
     }
 
-    private Way said(Kind kind, Shared shared) {
+    private Way said(PassageKind kind, Shared shared) {
         Set<String> wires = new LinkedHashSet<>(shared.parts());
         wires.retainAll(sizes.keySet());
         Set<String> zones = new LinkedHashSet<>();
@@ -109,16 +109,16 @@ final class Passages {
                 .map(
                         e ->
                                 new Way(
-                                        Kind.CROSSING,
+                                        PassageKind.CROSSING,
                                         String.join(" - ", e.getKey()),
                                         new LinkedHashSet<>(e.getKey()),
                                         e.getValue()))
                 .toList();
     }
 
-    private Passage passage(Way way) {
+    private WirePassage passage(Way way) {
         List<String> wires = sizes.keySet().stream().filter(way.wires::contains).toList();
-        return new Passage(
+        return new WirePassage(
                 way.kind, way.name, wires, tied(wires), surroundings(way), company(wires));
     }
 
@@ -150,7 +150,7 @@ final class Passages {
                 there.stream()
                         .anyMatch(
                                 zone ->
-                                        zone.side() == Zone.Side.HOT
+                                        zone.side() == Zone.FirewallSide.HOT
                                                 || zone.hazards().contains(Zone.Hazard.HEAT)));
     }
 

@@ -10,7 +10,7 @@ import stillturning.model.Candidate.Hit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.LoadNeed;
 import stillturning.model.failure.Failure;
-import stillturning.model.wiring.MetalLines.Line;
+import stillturning.model.wiring.MetalLines.MetalLine;
 import stillturning.parts.Alteration.Added;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Load;
@@ -20,8 +20,8 @@ import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Role;
 import stillturning.sizing.Subject.Rated;
 import stillturning.sizing.result.ProtectorSize;
-import stillturning.sizing.result.ProtectorSize.Fault;
-import stillturning.sizing.result.ProtectorSize.Inrush;
+import stillturning.sizing.result.ProtectorSize.InrushCheck;
+import stillturning.sizing.result.ProtectorSize.WorstShort;
 import stillturning.story.SteadyState;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.SteadyStates;
@@ -73,7 +73,7 @@ final class ProtectorSizing {
 
     private ProtectorSize size(Placed placed) throws UntoldStory {
         Rated rated = subject.rated(placed);
-        Optional<Line> line = lineOf(placed);
+        Optional<MetalLine> line = lineOf(placed);
         return new ProtectorSize(
                 rated.name(),
                 rated.kind(),
@@ -81,15 +81,15 @@ final class ProtectorSizing {
                 subject.running(placed.part(), placed.element().name()),
                 subject.survey().worst(placed.part(), placed.element().name()),
                 line.flatMap(this::loadBehind).map(l -> inrush(l, rated)).orElse(NO_INRUSH),
-                new Fault(faultAmps(placed), interrupts(placed)),
+                new WorstShort(faultAmps(placed), interrupts(placed)),
                 line.map(subject.lines()::wiresIn).orElse(List.of()).stream()
                         .map(Wire::id)
                         .toList());
     }
 
-    private static final Inrush NO_INRUSH = new Inrush(0, 0, Double.POSITIVE_INFINITY);
+    private static final InrushCheck NO_INRUSH = new InrushCheck(0, 0, Double.POSITIVE_INFINITY);
 
-    private Optional<Line> lineOf(Placed placed) {
+    private Optional<MetalLine> lineOf(Placed placed) {
         return subject.candidate()
                 .wires()
                 .map(w -> subject.lines().of(w.id()))
@@ -97,18 +97,19 @@ final class ProtectorSizing {
                 .findFirst();
     }
 
-    private Optional<Load> loadBehind(Line line) {
+    private Optional<Load> loadBehind(MetalLine line) {
         return subject.candidate().loads().filter(l -> line.passes(l.id())).findFirst();
     }
 
-    private Inrush inrush(Load load, Rated rated) {
+    private InrushCheck inrush(Load load, Rated rated) {
         LoadNeed.Inrush asked =
                 subject.study()
                         .aircraft()
                         .load(load.id())
                         .map(need -> need.use().inrush())
                         .orElse(LoadNeed.Inrush.NONE);
-        return new Inrush(asked.amps(), asked.seconds(), rated.letsThroughAmps(asked.seconds()));
+        return new InrushCheck(
+                asked.amps(), asked.seconds(), rated.letsThroughAmps(asked.seconds()));
     }
 
     private OptionalDouble interrupts(Placed placed) {

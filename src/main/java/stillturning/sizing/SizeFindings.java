@@ -20,16 +20,16 @@ import stillturning.sizing.result.Carried;
 import stillturning.sizing.result.ContactSize;
 import stillturning.sizing.result.CrankingSupply;
 import stillturning.sizing.result.LoadAnalysis;
-import stillturning.sizing.result.LoadAnalysis.Balance;
 import stillturning.sizing.result.LoadAnalysis.ChargeStep;
+import stillturning.sizing.result.LoadAnalysis.PhaseBalance;
 import stillturning.sizing.result.ProtectorSize;
 import stillturning.sizing.result.Rule;
 import stillturning.sizing.result.SizeFinding;
 import stillturning.sizing.result.SizeFinding.Mend;
 import stillturning.sizing.result.SizingReport.Devices;
 import stillturning.sizing.result.WireSchedule;
-import stillturning.sizing.result.WireSchedule.Circuit;
-import stillturning.sizing.result.WireSchedule.Main;
+import stillturning.sizing.result.WireSchedule.LoadCircuit;
+import stillturning.sizing.result.WireSchedule.MainCircuit;
 import stillturning.sizing.result.WireSize;
 
 /** Compares every number with its limit. */
@@ -94,7 +94,7 @@ final class SizeFindings {
         shorted(size);
     }
 
-    private void unsuitable(WireSize size, WireSize.Guard guard) {
+    private void unsuitable(WireSize size, WireSize.WireGuard guard) {
         double best = Ampacity.inBestPlace(size.wire().cable());
         boolean burns = guard.inLine() && guard.ratedAmps() > best;
         thicker(
@@ -108,7 +108,7 @@ final class SizeFindings {
 
     private void shorted(WireSize size) {
         String id = size.wire().id();
-        String guard = size.guard().map(WireSize.Guard::part).orElse("");
+        String guard = size.guard().map(WireSize.WireGuard::part).orElse("");
         Carried shorted = subject.survey().shorted(id);
         TooLate late = subject.survey().tooLate(id);
         if (shorted.amps() > size.can().amps()) {
@@ -130,7 +130,7 @@ final class SizeFindings {
                                 add(
                                         Rule.HEAT_IF_SLOW,
                                         worst.wire().id(),
-                                        worst.guard().map(WireSize.Guard::part).orElse(""),
+                                        worst.guard().map(WireSize.WireGuard::part).orElse(""),
                                         ifSlow(worst).amps(),
                                         hotIfSlow.size(),
                                         ifSlow(worst)));
@@ -167,7 +167,7 @@ final class SizeFindings {
         return part.elements().stream().anyMatch(Cell.class::isInstance);
     }
 
-    private void circuit(Circuit circuit) {
+    private void circuit(LoadCircuit circuit) {
         if (!circuit.drop().within() && !circuit.wires().isEmpty()) {
             WireSize thinnest = thinnest(circuit.wires());
             findings.add(
@@ -208,7 +208,7 @@ final class SizeFindings {
                 .orElseThrow();
     }
 
-    private void main(Main main) {
+    private void main(MainCircuit main) {
         if (!main.drop().within() && !main.wires().isEmpty()) {
             WireSize thinnest = thinnest(main.wires());
             findings.add(
@@ -253,7 +253,7 @@ final class SizeFindings {
                     size.fault().amps(),
                     can.getAsDouble(),
                     Carried.NOTHING);
-        } else if (can.isEmpty() && size.kind() != ProtectorSize.Kind.CHANNEL) {
+        } else if (can.isEmpty() && size.kind() != ProtectorSize.ProtectorKind.CHANNEL) {
             add(Rule.UNRATED, size.name(), "", size.fault().amps(), 0, Carried.NOTHING);
         }
     }
@@ -261,7 +261,7 @@ final class SizeFindings {
     private void larger(Rule rule, ProtectorSize size, double found, double allowed, Carried when) {
         double share = size.inrush().letsThroughAmps() / size.ratedAmps();
         Optional<Mend> mend =
-                size.kind() == ProtectorSize.Kind.CHANNEL
+                size.kind() == ProtectorSize.ProtectorKind.CHANNEL
                         ? Optional.empty()
                         : RATINGS.stream()
                                 .filter(r -> r >= size.normal().amps() && r > size.ratedAmps())
@@ -290,7 +290,7 @@ final class SizeFindings {
         }
     }
 
-    private void balance(Balance balance, LoadAnalysis loads) {
+    private void balance(PhaseBalance balance, LoadAnalysis loads) {
         if (subject.phases().starting(balance.phase()) || balance.alternatorAmps() <= 0) {
             return;
         }

@@ -5,11 +5,11 @@ import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Installation;
-import stillturning.model.Installation.Fit;
+import stillturning.model.Installation.FittedParts;
 import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.model.wiring.MetalLines;
-import stillturning.model.wiring.MetalLines.Line;
+import stillturning.model.wiring.MetalLines.MetalLine;
 import stillturning.model.wiring.WirePlaces;
 import stillturning.parts.Cable;
 import stillturning.parts.Protection.Chart;
@@ -18,7 +18,7 @@ import stillturning.parts.element.Element.Role;
 import stillturning.parts.element.curve.TimeCurrentCurve;
 import stillturning.parts.element.curve.Tripping;
 import stillturning.sizing.result.Carried;
-import stillturning.sizing.result.ProtectorSize.Kind;
+import stillturning.sizing.result.ProtectorSize.ProtectorKind;
 
 /** The candidate that is sized, with what is known of it already. */
 record Subject(
@@ -34,10 +34,10 @@ record Subject(
     private static final double MULTIPLE_STEP = 1e-6;
 
     /** A fuse, breaker or electronic trip as the chart sees it. */
-    record Rated(String name, Kind kind, double amps, TimeCurrentCurve curve) {
+    record Rated(String name, ProtectorKind kind, double amps, TimeCurrentCurve curve) {
         /** The largest of its kind (A) that the chart has for a size. */
         Optional<Double> largestFor(Cable cable) {
-            return kind == Kind.FUSE ? cable.fuseAmps() : cable.breakerAmps();
+            return kind == ProtectorKind.FUSE ? cable.fuseAmps() : cable.breakerAmps();
         }
 
         /** Largest current (A) that even at the fast edge of its band lasts so long (s). */
@@ -56,7 +56,7 @@ record Subject(
         }
     }
 
-    Fit fit() {
+    FittedParts fit() {
         return installation.fit(candidate.id());
     }
 
@@ -85,9 +85,9 @@ record Subject(
         return new Rated(name, kind(placed, channel), trip.ratedAmps(), trip.curve());
     }
 
-    private Kind kind(Placed placed, boolean channel) {
+    private ProtectorKind kind(Placed placed, boolean channel) {
         if (channel) {
-            return Kind.CHANNEL;
+            return ProtectorKind.CHANNEL;
         }
         boolean fuse =
                 candidate
@@ -95,11 +95,11 @@ record Subject(
                         .flatMap(p -> p.protection(placed.element().to()))
                         .filter(p -> p.chart() == Chart.FUSE)
                         .isPresent();
-        return fuse ? Kind.FUSE : Kind.BREAKER;
+        return fuse ? ProtectorKind.FUSE : ProtectorKind.BREAKER;
     }
 
     /** The smallest protector in a line, if it has one. */
-    Optional<Rated> smallestIn(Line line) {
+    Optional<Rated> smallestIn(MetalLine line) {
         return line.protectors().map(this::rated).min((a, b) -> Double.compare(a.amps(), b.amps()));
     }
 }

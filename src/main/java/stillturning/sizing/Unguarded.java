@@ -8,7 +8,7 @@ import stillturning.model.Candidate;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.wiring.Ampacity;
 import stillturning.model.wiring.MetalLines;
-import stillturning.model.wiring.MetalLines.Line;
+import stillturning.model.wiring.MetalLines.MetalLine;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;
 import stillturning.sizing.result.Carried;
@@ -34,7 +34,7 @@ public final class Unguarded {
     }
 
     /** The smallest protector in a line; where it is a load's return, that of the load's feed. */
-    private static Optional<Placed> guard(MetalLines lines, Line line) {
+    private static Optional<Placed> guard(MetalLines lines, MetalLine line) {
         return smallestIn(line)
                 .or(
                         () ->
@@ -44,11 +44,11 @@ public final class Unguarded {
                                         .max(Comparator.comparingDouble(Unguarded::rated)));
     }
 
-    private static Stream<Line> suppliesOf(MetalLines lines, Load load) {
+    private static Stream<MetalLine> suppliesOf(MetalLines lines, Load load) {
         return load.inputs().stream().flatMap(input -> lines.supplyOf(load, input).stream());
     }
 
-    private static Optional<Placed> smallestIn(Line line) {
+    private static Optional<Placed> smallestIn(MetalLine line) {
         return line.protectors().min(Comparator.comparingDouble(Unguarded::rated));
     }
 

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.model.wiring.Ampacity;
-import stillturning.model.wiring.Ampacity.Place;
-import stillturning.model.wiring.MetalLines.Line;
+import stillturning.model.wiring.Ampacity.WireSurroundings;
+import stillturning.model.wiring.MetalLines.MetalLine;
 import stillturning.model.wiring.PublishedLimits;
 import stillturning.model.wiring.WirePlaces;
 import stillturning.parts.Cable;
@@ -16,12 +16,12 @@ import stillturning.sizing.Subject.Rated;
 import stillturning.sizing.result.Carried;
 import stillturning.sizing.result.ProtectorSize;
 import stillturning.sizing.result.WireSchedule;
-import stillturning.sizing.result.WireSchedule.Circuit;
-import stillturning.sizing.result.WireSchedule.Main;
+import stillturning.sizing.result.WireSchedule.LoadCircuit;
+import stillturning.sizing.result.WireSchedule.MainCircuit;
 import stillturning.sizing.result.WireSize;
 import stillturning.sizing.result.WireSize.Capability;
-import stillturning.sizing.result.WireSize.Ends;
-import stillturning.sizing.result.WireSize.Guard;
+import stillturning.sizing.result.WireSize.WireEnds;
+import stillturning.sizing.result.WireSize.WireGuard;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
@@ -32,9 +32,9 @@ final class WireSizing {
 
     private final Subject subject;
     private final Circuits circuits;
-    private final List<Circuit> allCircuits;
+    private final List<LoadCircuit> allCircuits;
     private final Mains mains;
-    private final List<Main> allMains;
+    private final List<MainCircuit> allMains;
 
     WireSizing(Subject subject) {
         this.subject = subject;
@@ -61,7 +61,7 @@ final class WireSizing {
 
     private WireSize size(Wire wire) {
         Carried worst = subject.survey().worst(wire.id(), WIRE);
-        Place place = subject.places().place(wire, wire.cable());
+        WireSurroundings place = subject.places().place(wire, wire.cable());
         double most = Ampacity.of(wire.cable(), place);
         Optional<Rated> guard = guardOf(wire);
         return new WireSize(
@@ -80,15 +80,16 @@ final class WireSizing {
                 smallest(wire, worst, guard));
     }
 
-    private Ends ends(Wire wire) {
+    private WireEnds ends(Wire wire) {
         WirePlaces places = subject.places();
-        return new Ends(places.from(wire), places.to(wire), places.zones(wire), places.lay(wire));
+        return new WireEnds(
+                places.from(wire), places.to(wire), places.zones(wire), places.lay(wire));
     }
 
-    private Guard guard(Rated rated, Wire wire) {
-        return new Guard(
+    private WireGuard guard(Rated rated, Wire wire) {
+        return new WireGuard(
                 rated.name(),
-                rated.kind() != ProtectorSize.Kind.FUSE,
+                rated.kind() != ProtectorSize.ProtectorKind.FUSE,
                 rated.amps(),
                 rated.largestFor(wire.cable()),
                 subject.lines()
@@ -100,12 +101,12 @@ final class WireSizing {
 
     /** What limits a wire's current: in its line, in its load's feed, or farther up. */
     private Optional<Rated> guardOf(Wire wire) {
-        Line line = subject.lines().of(wire.id());
+        MetalLine line = subject.lines().of(wire.id());
         return subject.smallestIn(line).or(() -> feeding(line)).or(() -> opened(wire));
     }
 
     /** The largest protector of the feeds of a load whose return this is. */
-    private Optional<Rated> feeding(Line line) {
+    private Optional<Rated> feeding(MetalLine line) {
         return subject.lines().returningBy(line).stream()
                 .flatMap(load -> load.inputs().stream().map(i -> subject.lines().supplyOf(load, i)))
                 .flatMap(Optional::stream)
@@ -172,7 +173,7 @@ final class WireSizing {
         return Stream.concat(loads, sources);
     }
 
-    private static boolean asIs(WireSchedule.Drop drop, Cable cable, Wire wire) {
+    private static boolean asIs(WireSchedule.VoltageDrop drop, Cable cable, Wire wire) {
         return drop.within() && notThinner(cable, wire);
     }
 }

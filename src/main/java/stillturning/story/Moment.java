@@ -7,10 +7,10 @@ package stillturning.story;
  * @param span what the flight does afterwards
  * @param batteries how they come into it
  */
-public record Moment(String phase, Span span, Batteries batteries) {
+public record Moment(String phase, FlightSpan span, Batteries batteries) {
 
     /** What the flight does after the failure. */
-    public enum Span {
+    public enum FlightSpan {
         /** The phase lasts as long as the engine does: how long could it run? */
         HELD,
         /** The rest of the phase and the phases after it are flown: does it get home? */
@@ -27,6 +27,6 @@ public record Moment(String phase, Span span, Batteries batteries) {
 
     /** A failure in this phase, which then goes on without end. */
     public static Moment heldIn(String phase) {
-        return new Moment(phase, Span.HELD, Batteries.AS_STATED);
+        return new Moment(phase, FlightSpan.HELD, Batteries.AS_STATED);
     }
 }

@@ -11,20 +11,20 @@ import java.util.Set;
  * @param engine what it has done on the way
  */
 public record PilotView(
-        Set<String> cues, Set<String> stopped, Set<String> onTheirOwn, Engine engine) {
+        Set<String> cues, Set<String> stopped, Set<String> onTheirOwn, EngineSound engine) {
 
     /** A falter that is shorter than this goes unnoticed (s). A guess. */
     public static final double NOTICED_SECONDS = 0.3;
 
     /** What he hears of the engine. */
-    public enum Engine {
+    public enum EngineSound {
         RUNS("runs on"),
         FALTERS("falters"),
         STOPS("stops");
 
         private final String words;
 
-        Engine(String words) {
+        EngineSound(String words) {
             this.words = words;
         }
 

@@ -17,7 +17,7 @@ public record Rehearsal(List<PilotView> views, Optional<AdverseEffect> harm) {
      * @param moveSeconds from one move of a step to the next (s)
      * @param heldSeconds how long a step is held after its last move (s)
      */
-    public record Pace(double moveSeconds, double heldSeconds) {}
+    public record MovePace(double moveSeconds, double heldSeconds) {}
 
     /**
      * A move.

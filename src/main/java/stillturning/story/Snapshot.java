@@ -4,7 +4,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
-import stillturning.story.StateBar.Doing;
+import stillturning.story.StateBar.Activity;
 
 /**
  * A whole candidate at one settled instant of a story.
@@ -29,7 +29,7 @@ public final class Snapshot {
      * @param gaveWay elements that opened, burnt or broke by too much current or voltage
      * @param doings what the engine and each load does
      */
-    public record States(Set<String> open, Set<String> gaveWay, Map<String, Doing> doings) {
+    public record States(Set<String> open, Set<String> gaveWay, Map<String, Activity> doings) {
         public States {
             open = Set.copyOf(open);
             gaveWay = Set.copyOf(gaveWay);
@@ -102,8 +102,8 @@ public final class Snapshot {
     }
 
     /** What the engine ({@code engine}) or a load does; stopped where a failure took it away. */
-    public Doing doing(String name) {
-        return states.doings.getOrDefault(name, Doing.STOPPED);
+    public Activity doing(String name) {
+        return states.doings.getOrDefault(name, Activity.STOPPED);
     }
 
     /** State of charge of each battery, 0 to 1. */

@@ -16,7 +16,7 @@ import stillturning.model.Candidate.Hit;
  * @param flow what flows at its end
  */
 public record Spell(
-        Condition condition,
+        HeldCondition condition,
         List<StoryEvent> events,
         PilotView view,
         NormalFlight state,
@@ -31,13 +31,13 @@ public record Spell(
      * @param off loads that are off at their own switches
      * @param seconds how long (s)
      */
-    public record Condition(
+    public record HeldCondition(
             String words,
             List<Hit> apart,
             Map<String, String> levers,
             Set<String> off,
             double seconds) {
-        public Condition {
+        public HeldCondition {
             apart = List.copyOf(apart);
             levers = Collections.unmodifiableMap(new LinkedHashMap<>(levers));
             off = Set.copyOf(off);

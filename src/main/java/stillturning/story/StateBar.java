@@ -8,17 +8,17 @@ import java.util.List;
  *
  * @param name {@code engine}, or the load
  */
-public record StateBar(String name, List<Span> spans) {
+public record StateBar(String name, List<StateSpan> spans) {
 
     public StateBar {
         spans = List.copyOf(spans);
     }
 
     /** One state from a time (s) to another. */
-    public record Span(double fromSeconds, double toSeconds, Doing doing) {}
+    public record StateSpan(double fromSeconds, double toSeconds, Activity doing) {}
 
     /** What something is doing. */
-    public enum Doing {
+    public enum Activity {
         /** The engine's needs are met. */
         RUNS("runs"),
         /** They are not, and the engine still turns by itself. */
@@ -36,7 +36,7 @@ public record StateBar(String name, List<Span> spans) {
 
         private final String words;
 
-        Doing(String words) {
+        Activity(String words) {
             this.words = words;
         }
 

@@ -24,7 +24,7 @@ public record Story(
         List<StoryEvent> happenings,
         EngineFate engine,
         Aftermath aftermath,
-        Measured measured,
+        Measurements measured,
         double endSeconds) {
 
     public Story {
@@ -41,13 +41,13 @@ public record Story(
      * @param doubtfullySteadied alternators that half or twice the largest resistance behind which
      *     a battery steadies them would have made out otherwise
      */
-    public record Measured(
+    public record Measurements(
             List<TripContest> contests,
             List<Trace> traces,
             List<StateBar> bars,
             Balance balance,
             Set<String> doubtfullySteadied) {
-        public Measured {
+        public Measurements {
             contests = List.copyOf(contests);
             traces = List.copyOf(traces);
             bars = List.copyOf(bars);

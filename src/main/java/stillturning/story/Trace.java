@@ -10,23 +10,23 @@ import java.util.List;
  * @param told the range of what it was at the instants of events, those between that last no time
  *     included
  */
-public record Trace(String name, String unit, List<Point> points, Range told) {
+public record Trace(String name, String unit, List<TracePoint> points, Extremes told) {
 
     /** Lowest and highest of something; nothing yet where the lowest is above the highest. */
-    public record Range(double lowest, double highest) {
-        public static final Range NOTHING =
-                new Range(Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY);
+    public record Extremes(double lowest, double highest) {
+        public static final Extremes NOTHING =
+                new Extremes(Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY);
 
         /** The same with one value more. */
-        public Range with(double value) {
+        public Extremes with(double value) {
             return value >= lowest && value <= highest
                     ? this
-                    : new Range(Math.min(lowest, value), Math.max(highest, value));
+                    : new Extremes(Math.min(lowest, value), Math.max(highest, value));
         }
     }
 
     /** Time (s) and value. */
-    public record Point(double seconds, double value) {}
+    public record TracePoint(double seconds, double value) {}
 
     public Trace {
         points = List.copyOf(points);
@@ -35,13 +35,15 @@ public record Trace(String name, String unit, List<Point> points, Range told) {
     /** Lowest value, at any instant that the story tells of. */
     public double lowest() {
         return Math.min(
-                told.lowest, points.stream().mapToDouble(Point::value).min().orElse(Double.NaN));
+                told.lowest,
+                points.stream().mapToDouble(TracePoint::value).min().orElse(Double.NaN));
     }
 
     /** Highest value, at any instant that the story tells of. */
     public double highest() {
         return Math.max(
-                told.highest, points.stream().mapToDouble(Point::value).max().orElse(Double.NaN));
+                told.highest,
+                points.stream().mapToDouble(TracePoint::value).max().orElse(Double.NaN));
     }
 
     /** Value at the first point. */

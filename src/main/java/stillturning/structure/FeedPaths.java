@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import stillturning.structure.Wiring.Line;
+import stillturning.structure.Wiring.GraphLine;
 
 /** Feeds and returns of the engine's loads, part by part. */
 final class FeedPaths {
@@ -26,7 +26,7 @@ final class FeedPaths {
      * @param number of the input; -1 for the return
      * @param ways a shortest way from each source that reaches it
      */
-    record Side(LoadEnds load, String terminal, int number, List<FromSource> ways) {
+    record SupplySide(LoadEnds load, String terminal, int number, List<FromSource> ways) {
         boolean isReturn() {
             return number < 0;
         }
@@ -46,13 +46,13 @@ final class FeedPaths {
         open.stream()
                 .mapToObj(wiring.lines::get)
                 .filter(line -> line.kind().isSource())
-                .map(Line::part)
+                .map(GraphLine::part)
                 .forEach(sources::set);
     }
 
     /** Inputs of a load in their order, each with its ways. */
-    List<Side> feeds(LoadEnds load) {
-        List<Side> feeds = new ArrayList<>();
+    List<SupplySide> feeds(LoadEnds load) {
+        List<SupplySide> feeds = new ArrayList<>();
         for (int i = 0; i < load.inputs().size(); i++) {
             List<FromSource> ways = new ArrayList<>();
             for (int source : sources.stream().toArray()) {
@@ -63,23 +63,23 @@ final class FeedPaths {
                         .map(way -> new FromSource(source, graph.graph().partsOn(way)))
                         .ifPresent(ways::add);
             }
-            feeds.add(new Side(load, load.inputs().get(i).name(), i, ways));
+            feeds.add(new SupplySide(load, load.inputs().get(i).name(), i, ways));
         }
         return feeds;
     }
 
     /** A load's return, with a shortest way to any source. */
-    Side back(LoadEnds load) {
+    SupplySide back(LoadEnds load) {
         Optional<int[]> way =
                 graph.graph().way(graph.back(load), graph.minus(), Survival.NOTHING_GONE);
         List<FromSource> ways =
                 way.map(w -> new FromSource(Survival.NONE, graph.graph().partsOn(w))).stream()
                         .toList();
-        return new Side(load, RETURN, -1, ways);
+        return new SupplySide(load, RETURN, -1, ways);
     }
 
     /** Whether a side has a way without these parts. */
-    boolean hasWayWithout(Side side, BitSet gone) {
+    boolean hasWayWithout(SupplySide side, BitSet gone) {
         return side.isReturn()
                 ? graph.graph().way(graph.back(side.load()), graph.minus(), gone).isPresent()
                 : graph.graph()

@@ -5,9 +5,9 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import stillturning.structure.StructureFindings.Ways;
-import stillturning.structure.Survival.Outcome;
-import stillturning.structure.Wiring.Line;
+import stillturning.structure.StructureFindings.SupplyWays;
+import stillturning.structure.Survival.SurvivingState;
+import stillturning.structure.Wiring.GraphLine;
 import stillturning.structure.Wiring.Need;
 
 /** Findings in plain words. */
@@ -24,10 +24,10 @@ final class FindingTexts {
     }
 
     /** A separation with part names, and in a sentence. */
-    Ways ways(Separation found, String from, String to) {
+    SupplyWays ways(Separation found, String from, String to) {
         List<String> cut = ids(found.cut());
         List<String> shared = ids(found.shared());
-        return new Ways(
+        return new SupplyWays(
                 found.ways().stream().map(this::ids).toList(),
                 cut,
                 shared,
@@ -36,15 +36,15 @@ final class FindingTexts {
     }
 
     /** Why the engine logic is not met without a part. */
-    String reason(int part, Outcome intact) {
+    String reason(int part, SurvivingState intact) {
         List<LoadEnds> fed = loads.stream().filter(l -> intact.fed().get(l.need())).toList();
         if (fed.stream().anyMatch(load -> load.work().part() == part)) {
             return "the engine cannot run without it";
         }
         BitSet gone = new BitSet();
         gone.set(part);
-        Outcome after = survival.without(gone);
-        Outcome frozen = survival.frozen(intact, gone);
+        SurvivingState after = survival.without(gone);
+        SurvivingState frozen = survival.frozen(intact, gone);
         List<LoadEnds> lost = fed.stream().filter(l -> !after.fed().get(l.need())).toList();
         List<LoadEnds> cutOff = lost.stream().filter(l -> !frozen.fed().get(l.need())).toList();
         List<String> reasons = new ArrayList<>(reasonsOf(part, cutOff, frozen));
@@ -58,7 +58,7 @@ final class FindingTexts {
     }
 
     /** Which way each load is fed, part by part. */
-    String feeding(Outcome outcome) {
+    String feeding(SurvivingState outcome) {
         SupplyTrace behind = new SupplyTrace(wiring, survival, outcome);
         return loads.stream()
                 .filter(load -> outcome.fed().get(load.need()))
@@ -70,7 +70,7 @@ final class FindingTexts {
         return load.isFed() ? list(ids(behind.wayTo(load.need()))) : "itself";
     }
 
-    private List<String> reasonsOf(int part, List<LoadEnds> lost, Outcome frozen) {
+    private List<String> reasonsOf(int part, List<LoadEnds> lost, SurvivingState frozen) {
         if (lost.isEmpty()) {
             return List.of();
         }
@@ -106,13 +106,14 @@ final class FindingTexts {
     }
 
     /** Names what let go because of it. */
-    private String dependence(int part, List<LoadEnds> lost, Outcome intact, Outcome after) {
+    private String dependence(
+            int part, List<LoadEnds> lost, SurvivingState intact, SurvivingState after) {
         List<String> let =
                 intact.open().stream()
                         .filter(i -> !after.open().get(i))
                         .mapToObj(wiring.lines::get)
                         .filter(line -> line.part() != part && line.need() != Wiring.NOTHING)
-                        .map(Line::part)
+                        .map(GraphLine::part)
                         .distinct()
                         .sorted()
                         .map(wiring::id)

@@ -2,7 +2,7 @@ package stillturning.structure;
 
 import java.util.List;
 import java.util.Optional;
-import stillturning.structure.StructureFindings.Ways;
+import stillturning.structure.StructureFindings.SupplyWays;
 
 /**
  * How one thing that the engine cannot do without is supplied, by whichever of the loads that can
@@ -21,8 +21,8 @@ import stillturning.structure.StructureFindings.Ways;
 public record FunctionWays(
         String function,
         List<String> loads,
-        Optional<Ways> feed,
-        Optional<Ways> back,
+        Optional<SupplyWays> feed,
+        Optional<SupplyWays> back,
         boolean supplied,
         List<List<String>> cuts,
         String words) {

@@ -10,8 +10,8 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stillturning.model.EngineLogic;
-import stillturning.structure.StructureFindings.Ways;
-import stillturning.structure.Survival.Outcome;
+import stillturning.structure.StructureFindings.SupplyWays;
+import stillturning.structure.Survival.SurvivingState;
 
 /** The engine's needs one by one, and what takes each away. */
 final class Functions {
@@ -50,8 +50,8 @@ final class Functions {
         boolean anyDoes = function.anyLoadIsEnough();
         List<LoadEnds> ends = ends(function);
         String name = function.inWords();
-        Optional<Ways> feed = Optional.empty();
-        Optional<Ways> back = Optional.empty();
+        Optional<SupplyWays> feed = Optional.empty();
+        Optional<SupplyWays> back = Optional.empty();
         boolean allFed = ends.stream().allMatch(LoadEnds::isFed);
         if (anyDoes && allFed && !ends.isEmpty()) {
             Separation out = separator.between(graph.plus(), graph.work(ends));
@@ -67,8 +67,8 @@ final class Functions {
         String words =
                 Stream.of(
                                 Optional.of(lost(name, supplied, cuts)),
-                                feed.map(Ways::words),
-                                back.map(Ways::words))
+                                feed.map(SupplyWays::words),
+                                back.map(SupplyWays::words))
                         .flatMap(Optional::stream)
                         .collect(Collectors.joining("; "));
         return new FunctionWays(name, function.loads(), feed, back, supplied, cuts, words);
@@ -78,8 +78,8 @@ final class Functions {
         return loads.stream().filter(load -> function.loads().contains(load.id())).toList();
     }
 
-    private Optional<Outcome> enough(EngineLogic function, BitSet gone) {
-        Predicate<Outcome> runs =
+    private Optional<SurvivingState> enough(EngineLogic function, BitSet gone) {
+        Predicate<SurvivingState> runs =
                 outcome ->
                         function.runsOn(
                                 id ->

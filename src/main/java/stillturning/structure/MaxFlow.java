@@ -32,7 +32,7 @@ final class MaxFlow {
      * @param ways its paths, as vertices
      * @param cut parts that separate the ends, one for each path at most
      */
-    record Found(List<int[]> ways, Set<Integer> cut) {}
+    record Flow(List<int[]> ways, Set<Integer> cut) {}
 
     /** Splits every vertex in two, with its capacity between them. */
     MaxFlow(PartGraph parts) {
@@ -49,7 +49,7 @@ final class MaxFlow {
     }
 
     /** A maximum flow between two vertices that do not meet without a part between them. */
-    Found between(int from, int to) {
+    Flow between(int from, int to) {
         PushRelabelMFImpl<Integer, DefaultWeightedEdge> flow = new PushRelabelMFImpl<>(split);
         double value = flow.calculateMaximumFlow(exit(from), entry(to));
         List<int[]> ways = new ArrayList<>();
@@ -57,7 +57,7 @@ final class MaxFlow {
         for (int i = 0; i < Math.round(value); i++) {
             ways.add(takeWay(from, to, left));
         }
-        return new Found(ways, cut(flow.getSourcePartition()));
+        return new Flow(ways, cut(flow.getSourcePartition()));
     }
 
     private Set<Integer> cut(Set<Integer> sourceSide) {

@@ -18,8 +18,8 @@ import stillturning.model.Zone;
 import stillturning.model.Zone.Hazard;
 import stillturning.parts.Part;
 import stillturning.parts.Part.Role;
-import stillturning.structure.SharedPlaces.Kind;
-import stillturning.structure.SharedPlaces.Place;
+import stillturning.structure.SharedPlaces.CommonPlace;
+import stillturning.structure.SharedPlaces.CommonPlaceKind;
 
 /** Every place of an aircraft in which parts can suffer together, and the parts there. */
 final class PartPlaces {
@@ -34,7 +34,7 @@ final class PartPlaces {
      *
      * @param zone name of the zone that it is; empty for every other kind
      */
-    record Peopled(Place place, Optional<String> zone, BitSet parts) {}
+    record Peopled(CommonPlace place, Optional<String> zone, BitSet parts) {}
 
     private record Crossing(String one, String other) {}
 
@@ -69,7 +69,7 @@ final class PartPlaces {
             for (int part = 0; part < wiring.parts.size(); part++) {
                 parts.set(part, zonesOf(part).contains(name));
             }
-            add(Kind.ZONE, label(name), Optional.of(name), parts, List.of(name));
+            add(CommonPlaceKind.ZONE, label(name), Optional.of(name), parts, List.of(name));
         }
     }
 
@@ -89,7 +89,7 @@ final class PartPlaces {
         crossings.forEach(
                 (c, parts) ->
                         add(
-                                Kind.CROSSING,
+                                CommonPlaceKind.CROSSING,
                                 label(c.one) + " to " + label(c.other),
                                 Optional.empty(),
                                 parts,
@@ -106,11 +106,11 @@ final class PartPlaces {
     }
 
     private void addShared() {
-        Map<Sharing, Kind> kinds =
+        Map<Sharing, CommonPlaceKind> kinds =
                 Map.of(
-                        Sharing.HOLE, Kind.HOLE,
-                        Sharing.BUNDLE, Kind.BUNDLE,
-                        Sharing.MOUNT, Kind.MOUNT);
+                        Sharing.HOLE, CommonPlaceKind.HOLE,
+                        Sharing.BUNDLE, CommonPlaceKind.BUNDLE,
+                        Sharing.MOUNT, CommonPlaceKind.MOUNT);
         odds.shared().stream()
                 .filter(shared -> kinds.containsKey(shared.sharing()))
                 .sorted(Comparator.comparing(Shared::sharing))
@@ -118,16 +118,18 @@ final class PartPlaces {
                         shared -> {
                             BitSet parts = new BitSet();
                             shared.parts().forEach(id -> wiring.part(id).ifPresent(parts::set));
-                            Kind kind = kinds.getOrDefault(shared.sharing(), Kind.BUNDLE);
+                            CommonPlaceKind kind =
+                                    kinds.getOrDefault(shared.sharing(), CommonPlaceKind.BUNDLE);
                             add(kind, shared.name(), Optional.empty(), parts, zonesOfAll(parts));
                         });
     }
 
     private void addParts() {
-        for (Kind kind : List.of(Kind.CONNECTOR, Kind.GROUND)) {
+        for (CommonPlaceKind kind : List.of(CommonPlaceKind.CONNECTOR, CommonPlaceKind.GROUND)) {
             for (int i = 0; i < wiring.parts.size(); i++) {
                 Part part = wiring.parts.get(i);
-                if (part.role() == (kind == Kind.CONNECTOR ? Role.CONNECTOR : Role.GROUND)) {
+                if (part.role()
+                        == (kind == CommonPlaceKind.CONNECTOR ? Role.CONNECTOR : Role.GROUND)) {
                     BitSet alone = new BitSet();
                     alone.set(i);
                     add(kind, part.id(), Optional.empty(), alone, zonesOf(i));
@@ -140,15 +142,20 @@ final class PartPlaces {
         return parts.stream().boxed().flatMap(p -> zonesOf(p).stream()).distinct().toList();
     }
 
-    private void add(Kind kind, String name, Optional<String> zone, BitSet parts, List<String> in) {
+    private void add(
+            CommonPlaceKind kind,
+            String name,
+            Optional<String> zone,
+            BitSet parts,
+            List<String> in) {
         Set<Hazard> hazards = new TreeSet<>();
         boolean hot = false;
         for (String each : in) {
             Optional<Zone> known = Optional.ofNullable(zones.get(each));
             known.ifPresent(z -> hazards.addAll(z.hazards()));
-            hot |= known.filter(z -> z.side() == Zone.Side.HOT).isPresent();
+            hot |= known.filter(z -> z.side() == Zone.FirewallSide.HOT).isPresent();
         }
-        all.add(new Peopled(new Place(kind, name, hot, List.copyOf(hazards)), zone, parts));
+        all.add(new Peopled(new CommonPlace(kind, name, hot, List.copyOf(hazards)), zone, parts));
     }
 
     private String label(String zone) {

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
-import stillturning.structure.SharedPlaces.Place;
+import stillturning.structure.SharedPlaces.CommonPlace;
+import stillturning.structure.SharedPlaces.PlaceStrand;
 import stillturning.structure.SharedPlaces.SharedPlace;
-import stillturning.structure.SharedPlaces.Strand;
 
 /** Shared places in plain words. */
 final class PlaceWords {
@@ -27,7 +27,7 @@ final class PlaceWords {
     static String meeting(SharedPlace found, int inputs) {
         Set<String> parts = new LinkedHashSet<>(found.one().parts());
         parts.addAll(found.other().parts());
-        Place place = found.place();
+        CommonPlace place = found.place();
         String words =
                 who(found.one(), found.other(), inputs)
                         + " "
@@ -42,7 +42,8 @@ final class PlaceWords {
     }
 
     /** One feed on the hot side. */
-    static String onHotSide(Place place, String source, Strand strand, boolean endsThere) {
+    static String onHotSide(
+            CommonPlace place, String source, PlaceStrand strand, boolean endsThere) {
         return "the feed of input "
                 + strand.terminal()
                 + " of "
@@ -58,7 +59,7 @@ final class PlaceWords {
                 + PRACTICE;
     }
 
-    private static String who(Strand one, Strand other, int inputs) {
+    private static String who(PlaceStrand one, PlaceStrand other, int inputs) {
         boolean returns = one.terminal().equals(FeedPaths.RETURN);
         if (returns) {
             return "the returns of " + one.load() + " and " + other.load();
@@ -83,7 +84,7 @@ final class PlaceWords {
                         + other.terminal();
     }
 
-    private static String doing(Place place) {
+    private static String doing(CommonPlace place) {
         return switch (place.kind()) {
             case ZONE -> "pass " + place.name();
             case CROSSING -> "cross from " + place.name();
@@ -96,7 +97,7 @@ final class PlaceWords {
     }
 
     /** What can happen there, in brackets. */
-    private static String aside(Place place) {
+    private static String aside(CommonPlace place) {
         List<String> all = new ArrayList<>();
         if (place.hotSide()) {
             all.add("hot side");

@@ -36,7 +36,7 @@ final class Separator {
             List<List<Integer>> only = List.of(graph.partsOn(way.get()));
             return new Separation(only, shared.subList(0, 1), shared, true);
         }
-        MaxFlow.Found found = flow.between(from, to);
+        MaxFlow.Flow found = flow.between(from, to);
         List<Integer> cut = List.copyOf(found.cut());
         return areIndependent(found.ways())
                 ? new Separation(

@@ -11,12 +11,12 @@ import stillturning.model.EngineLogic;
 import stillturning.model.EngineLogic.AtLeast;
 import stillturning.model.Study.Aircraft;
 import stillturning.structure.FeedPaths.FromSource;
-import stillturning.structure.FeedPaths.Side;
+import stillturning.structure.FeedPaths.SupplySide;
 import stillturning.structure.PartPlaces.Peopled;
+import stillturning.structure.SharedPlaces.CommonPlaceKind;
 import stillturning.structure.SharedPlaces.HotFeed;
-import stillturning.structure.SharedPlaces.Kind;
+import stillturning.structure.SharedPlaces.PlaceStrand;
 import stillturning.structure.SharedPlaces.SharedPlace;
-import stillturning.structure.SharedPlaces.Strand;
 
 /** Looks for places that redundant feeds share, function by function. */
 final class SharedPlaceSearch {
@@ -30,7 +30,7 @@ final class SharedPlaceSearch {
     private final List<HotFeed> hot = new ArrayList<>();
 
     /** Two sides of which one can stand in for the other. */
-    private record Pair(Side one, Side other) {}
+    private record Pair(SupplySide one, SupplySide other) {}
 
     SharedPlaceSearch(Aircraft aircraft, Candidate candidate, Odds odds) {
         wiring = new Wiring(candidate, Set.of());
@@ -72,7 +72,7 @@ final class SharedPlaceSearch {
             Optional<LoadEnds> one = ends(two.get(0));
             Optional<LoadEnds> other = ends(two.get(1));
             if (one.isPresent() && other.isPresent()) {
-                List<Side> theirs = strands.feeds(other.get());
+                List<SupplySide> theirs = strands.feeds(other.get());
                 strands.feeds(one.get())
                         .forEach(feed -> theirs.forEach(t -> pairs.add(new Pair(feed, t))));
                 pairs.add(new Pair(strands.back(one.get()), strands.back(other.get())));
@@ -81,7 +81,7 @@ final class SharedPlaceSearch {
         return pairs;
     }
 
-    private static void addPairs(List<Side> feeds, List<Pair> pairs) {
+    private static void addPairs(List<SupplySide> feeds, List<Pair> pairs) {
         for (int i = 0; i < feeds.size(); i++) {
             for (int j = i + 1; j < feeds.size(); j++) {
                 pairs.add(new Pair(feeds.get(i), feeds.get(j)));
@@ -133,12 +133,12 @@ final class SharedPlaceSearch {
         shared.add(found.saying(PlaceWords.meeting(found, inputs)));
     }
 
-    private Strand strand(Side side, List<Integer> parts) {
-        return new Strand(side.load().id(), side.terminal(), strands.ids(parts));
+    private PlaceStrand strand(SupplySide side, List<Integer> parts) {
+        return new PlaceStrand(side.load().id(), side.terminal(), strands.ids(parts));
     }
 
     /** Whether its load, or every source that feeds it, is in a zone. */
-    private boolean endsIn(Side side, String zone) {
+    private boolean endsIn(SupplySide side, String zone) {
         return isIn(side.load().work().part(), zone)
                 || (!side.isReturn()
                         && side.ways().stream().allMatch(way -> isIn(way.source(), zone)));
@@ -148,17 +148,17 @@ final class SharedPlaceSearch {
         return wiring.parts.get(part).tag().zone().equals(zone);
     }
 
-    private void findHot(String function, Side feed) {
+    private void findHot(String function, SupplySide feed) {
         for (FromSource way : feed.ways()) {
             for (Peopled place : places.all()) {
                 List<Integer> there = way.parts().stream().filter(place.parts()::get).toList();
-                if (place.place().kind() == Kind.ZONE
+                if (place.place().kind() == CommonPlaceKind.ZONE
                         && place.place().hotSide()
                         && !there.isEmpty()) {
                     String zone = place.zone().orElse("");
                     boolean ends =
                             isIn(way.source(), zone) || isIn(feed.load().work().part(), zone);
-                    Strand strand = strand(feed, there);
+                    PlaceStrand strand = strand(feed, there);
                     String source = wiring.id(way.source());
                     hot.add(
                             new HotFeed(

@@ -19,7 +19,7 @@ import stillturning.model.Zone.Hazard;
 public record SharedPlaces(List<SharedPlace> shared, List<HotFeed> hotSide) {
 
     /** What sort of place. */
-    public enum Kind {
+    public enum CommonPlaceKind {
         /** Anywhere in the same zone. */
         ZONE,
         /** The boundary of two zones, perhaps not at the same point. */
@@ -38,8 +38,9 @@ public record SharedPlaces(List<SharedPlace> shared, List<HotFeed> hotSide) {
      * @param hotSide whether it is on the hot side of the firewall, or on its boundary
      * @param hazards what can happen there: of every zone where something of it is
      */
-    public record Place(Kind kind, String name, boolean hotSide, List<Hazard> hazards) {
-        public Place {
+    public record CommonPlace(
+            CommonPlaceKind kind, String name, boolean hotSide, List<Hazard> hazards) {
+        public CommonPlace {
             hazards = List.copyOf(hazards);
         }
     }
@@ -50,8 +51,8 @@ public record SharedPlaces(List<SharedPlace> shared, List<HotFeed> hotSide) {
      * @param terminal input that it feeds, or the return
      * @param parts its parts there, from the source on
      */
-    public record Strand(String load, String terminal, List<String> parts) {
-        public Strand {
+    public record PlaceStrand(String load, String terminal, List<String> parts) {
+        public PlaceStrand {
             parts = List.copyOf(parts);
         }
     }
@@ -67,9 +68,9 @@ public record SharedPlaces(List<SharedPlace> shared, List<HotFeed> hotSide) {
      */
     public record SharedPlace(
             String function,
-            Place place,
-            Strand one,
-            Strand other,
+            CommonPlace place,
+            PlaceStrand one,
+            PlaceStrand other,
             boolean neitherElsewhere,
             boolean necessary,
             String words) {
@@ -90,8 +91,8 @@ public record SharedPlaces(List<SharedPlace> shared, List<HotFeed> hotSide) {
     public record HotFeed(
             String function,
             String source,
-            Strand strand,
-            Place place,
+            PlaceStrand strand,
+            CommonPlace place,
             boolean endsThere,
             String words) {}
 

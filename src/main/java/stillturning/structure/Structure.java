@@ -20,7 +20,7 @@ import stillturning.parts.element.Conversion;
 import stillturning.structure.StructureFindings.InputWays;
 import stillturning.structure.StructureFindings.LoadWays;
 import stillturning.structure.StructureFindings.SinglePoint;
-import stillturning.structure.Survival.Outcome;
+import stillturning.structure.Survival.SurvivingState;
 
 /**
  * The second opinion on a candidate: not how it behaves, only how it hangs together.
@@ -35,7 +35,7 @@ public final class Structure {
     private final Survival survival;
     private final EngineLogic logic;
     private final List<LoadEnds> loads;
-    private final Outcome intact;
+    private final SurvivingState intact;
     private final FindingTexts sayings;
 
     private Structure(Aircraft aircraft, Candidate candidate, Set<Relaxation> lenient) {
@@ -105,7 +105,7 @@ public final class Structure {
     private Removal removal(OptionalInt part) {
         BitSet gone = new BitSet();
         part.ifPresent(gone::set);
-        Optional<Survival.Standing> standing = survival.standing(gone, this::runs);
+        Optional<Survival.StandingState> standing = survival.standing(gone, this::runs);
         Optional<String> id = part.stream().mapToObj(wiring::id).findFirst();
         if (standing.isEmpty()) {
             String evidence =
@@ -122,7 +122,7 @@ public final class Structure {
     }
 
     private StructureFindings findings() {
-        Optional<Outcome> running = survival.enough(Survival.NOTHING_GONE, this::runs);
+        Optional<SurvivingState> running = survival.enough(Survival.NOTHING_GONE, this::runs);
         return new StructureFindings(
                 independentLoops(wiring.circuit),
                 running.isPresent(),
@@ -131,7 +131,7 @@ public final class Structure {
                 running.map(this::singlePoints).orElse(List.of()));
     }
 
-    private boolean runs(Outcome outcome) {
+    private boolean runs(SurvivingState outcome) {
         return logic.runsOn(
                 id ->
                         loads.stream()
@@ -157,7 +157,7 @@ public final class Structure {
     }
 
     /** Only what feeds the running engine can be missed: no other part is tried. */
-    private List<SinglePoint> singlePoints(Outcome running) {
+    private List<SinglePoint> singlePoints(SurvivingState running) {
         List<Integer> needs =
                 loads.stream().map(LoadEnds::need).filter(running.fed()::get).toList();
         return survival.partsBehind(needs, running).stream()

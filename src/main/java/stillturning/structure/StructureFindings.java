@@ -35,14 +35,14 @@ public record StructureFindings(
      * @param inputs the same for each input by itself
      * @param back from the load to any source
      */
-    public record LoadWays(String load, Ways feed, List<InputWays> inputs, Ways back) {
+    public record LoadWays(String load, SupplyWays feed, List<InputWays> inputs, SupplyWays back) {
         public LoadWays {
             inputs = List.copyOf(inputs);
         }
     }
 
     /** The ways from any source to one input of a load. */
-    public record InputWays(String input, Ways feed) {}
+    public record InputWays(String input, SupplyWays feed) {}
 
     /**
      * Ways between the sources and a load, on one side of it. A source is the first part of a way
@@ -57,13 +57,13 @@ public record StructureFindings(
      *     only where too many ways through shared connectors and switches were left to try
      * @param words the same in a sentence
      */
-    public record Ways(
+    public record SupplyWays(
             List<List<String>> independent,
             List<String> cut,
             List<String> shared,
             boolean proven,
             String words) {
-        public Ways {
+        public SupplyWays {
             independent = independent.stream().map(List::copyOf).toList();
             cut = List.copyOf(cut);
             shared = List.copyOf(shared);

@@ -9,11 +9,11 @@ import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import stillturning.structure.Survival.Outcome;
-import stillturning.structure.Survival.Spread;
+import stillturning.structure.Survival.SourceSpread;
 import stillturning.structure.Survival.Surplus;
-import stillturning.structure.Wiring.Kind;
-import stillturning.structure.Wiring.Line;
+import stillturning.structure.Survival.SurvivingState;
+import stillturning.structure.Wiring.GraphLine;
+import stillturning.structure.Wiring.GraphLineKind;
 import stillturning.structure.Wiring.Need;
 
 /** Follows what is fed back to its sources, and what that needs, back to theirs. */
@@ -21,12 +21,12 @@ final class SupplyTrace {
 
     private final Wiring wiring;
     private final Survival survival;
-    private final Outcome outcome;
+    private final SurvivingState outcome;
     private final BitSet parts = new BitSet();
     private final BitSet seen = new BitSet();
     private final Deque<Integer> open = new ArrayDeque<>();
 
-    SupplyTrace(Wiring wiring, Survival survival, Outcome outcome) {
+    SupplyTrace(Wiring wiring, Survival survival, SurvivingState outcome) {
         this.wiring = wiring;
         this.survival = survival;
         this.outcome = outcome;
@@ -37,7 +37,7 @@ final class SupplyTrace {
         while (!open.isEmpty()) {
             Need need = wiring.needs.get(open.remove());
             parts.set(need.part());
-            for (Spread spread : outcome.spreads()) {
+            for (SourceSpread spread : outcome.spreads()) {
                 if (spread.feeds(need) && !need.ownSource()) {
                     follow(spread, need);
                     break;
@@ -50,7 +50,7 @@ final class SupplyTrace {
     /** Parts on a way from a source to what is fed, the source first. */
     List<Integer> wayTo(int index) {
         Need need = wiring.needs.get(index);
-        Spread spread =
+        SourceSpread spread =
                 outcome.spreads().stream()
                         .filter(s -> s.feeds(need))
                         .findFirst()
@@ -71,17 +71,17 @@ final class SupplyTrace {
         return fromSource;
     }
 
-    private void follow(Spread spread, Need need) {
+    private void follow(SourceSpread spread, Need need) {
         trace(spread.out(), need.from());
         trace(spread.back(), need.to());
         pass(spread.source());
     }
 
     private void pass(int index) {
-        Line line = wiring.lines.get(index);
+        GraphLine line = wiring.lines.get(index);
         parts.set(line.part());
         ask(line.need());
-        if (line.kind() == Kind.GENERATOR_BESIDE_BATTERY) {
+        if (line.kind() == GraphLineKind.GENERATOR_BESIDE_BATTERY) {
             survival.surplus(line, outcome).ifPresent(this::traceSurplus);
         }
     }

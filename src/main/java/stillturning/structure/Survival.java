@@ -7,8 +7,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import stillturning.structure.Wiring.Kind;
-import stillturning.structure.Wiring.Line;
+import stillturning.structure.Wiring.GraphLine;
+import stillturning.structure.Wiring.GraphLineKind;
 import stillturning.structure.Wiring.Need;
 
 /**
@@ -37,7 +37,7 @@ final class Survival {
 
     /** The nets that a source's current can come to, and those it can return from. */
     @SuppressWarnings("ArrayRecordComponent") // never leaves the room, never written
-    record Spread(int source, int[] out, int[] back) {
+    record SourceSpread(int source, int[] out, int[] back) {
         boolean feeds(Need need) {
             return out[need.from()] != UNREACHED && back[need.to()] != UNREACHED;
         }
@@ -45,7 +45,7 @@ final class Survival {
 
     /** What steadies a generator, and the ways out to it and back from it. */
     @SuppressWarnings("ArrayRecordComponent") // never leaves the room, never written
-    record Surplus(Line buffer, int[] out, int[] back) {}
+    record Surplus(GraphLine buffer, int[] out, int[] back) {}
 
     /**
      * What holds.
@@ -53,7 +53,7 @@ final class Survival {
      * @param open lines that conduct
      * @param fed needs that are met
      */
-    record Outcome(BitSet gone, BitSet open, BitSet fed, List<Spread> spreads) {
+    record SurvivingState(BitSet gone, BitSet open, BitSet fed, List<SourceSpread> spreads) {
         /** Whether current from any source comes to it. */
         boolean comes(Need need) {
             return spreads.stream().anyMatch(s -> s.out[need.from()] != UNREACHED);
@@ -75,10 +75,10 @@ final class Survival {
             in.add(new ArrayList<>());
         }
         for (int i = 0; i < wiring.lines.size(); i++) {
-            Line line = wiring.lines.get(i);
+            GraphLine line = wiring.lines.get(i);
             out.get(line.from()).add(i);
             in.get(line.to()).add(i);
-            if (line.kind() == Kind.METAL) {
+            if (line.kind() == GraphLineKind.METAL) {
                 out.get(line.to()).add(i);
                 in.get(line.from()).add(i);
             }
@@ -88,13 +88,13 @@ final class Survival {
     }
 
     /** What holds without these parts, every lever standing wherever it helps. */
-    Outcome without(BitSet gone) {
+    SurvivingState without(BitSet gone) {
         return without(gone, anywhere());
     }
 
     /** What holds without these parts where the levers stand so that it is enough, if they can. */
-    Optional<Outcome> enough(BitSet gone, Predicate<Outcome> isEnough) {
-        return standing(gone, isEnough).map(Standing::outcome);
+    Optional<SurvivingState> enough(BitSet gone, Predicate<SurvivingState> isEnough) {
+        return standing(gone, isEnough).map(StandingState::outcome);
     }
 
     /**
@@ -103,26 +103,27 @@ final class Survival {
      * @param at which of its useful positions each part's lever stands in
      */
     @SuppressWarnings("ArrayRecordComponent") // never leaves the room, never written
-    record Standing(Outcome outcome, int[] at) {}
+    record StandingState(SurvivingState outcome, int[] at) {}
 
     /** How the levers can stand so that what holds without these parts is enough, if they can. */
-    Optional<Standing> standing(BitSet gone, Predicate<Outcome> isEnough) {
-        Outcome best = without(gone);
+    Optional<StandingState> standing(BitSet gone, Predicate<SurvivingState> isEnough) {
+        SurvivingState best = without(gone);
         LeverCombinations stands = new LeverCombinations(wiring.stands);
         if (!isEnough.test(best) || stands.areOne()) {
-            return Optional.of(new Standing(best, stands.at())).filter(s -> isEnough.test(best));
+            return Optional.of(new StandingState(best, stands.at()))
+                    .filter(s -> isEnough.test(best));
         }
         do {
-            Outcome outcome = without(gone, stands.masks());
+            SurvivingState outcome = without(gone, stands.masks());
             if (isEnough.test(outcome)) {
-                return Optional.of(new Standing(outcome, stands.at()));
+                return Optional.of(new StandingState(outcome, stands.at()));
             }
         } while (stands.advance());
         return Optional.empty();
     }
 
     /** What would still be fed without these parts if nothing that they held let go. */
-    Outcome frozen(Outcome before, BitSet gone) {
+    SurvivingState frozen(SurvivingState before, BitSet gone) {
         BitSet open = (BitSet) before.open.clone();
         for (int i = 0; i < wiring.lines.size(); i++) {
             if (gone.get(wiring.lines.get(i).part())) {
@@ -138,30 +139,30 @@ final class Survival {
      *
      * @param needs what is fed in the outcome
      */
-    BitSet partsBehind(Collection<Integer> needs, Outcome outcome) {
+    BitSet partsBehind(Collection<Integer> needs, SurvivingState outcome) {
         return new SupplyTrace(wiring, this, outcome).all(needs);
     }
 
-    private Outcome without(BitSet gone, long[] stands) {
+    private SurvivingState without(BitSet gone, long[] stands) {
         BitSet open = new BitSet();
         for (int i = 0; i < wiring.lines.size(); i++) {
-            Line line = wiring.lines.get(i);
+            GraphLine line = wiring.lines.get(i);
             open.set(i, !gone.get(line.part()) && (line.stands() & stands[line.part()]) != 0);
         }
-        Outcome outcome = fed(gone, open);
+        SurvivingState outcome = fed(gone, open);
         while (letGo(outcome)) {
             outcome = fed(gone, open);
         }
         return outcome;
     }
 
-    private boolean letGo(Outcome outcome) {
+    private boolean letGo(SurvivingState outcome) {
         boolean changed = false;
         for (int i = outcome.open.nextSetBit(0); i >= 0; i = outcome.open.nextSetBit(i + 1)) {
-            Line line = wiring.lines.get(i);
+            GraphLine line = wiring.lines.get(i);
             boolean unfed = line.need() != Wiring.NOTHING && !outcome.fed.get(line.need());
             if (unfed
-                    || (line.kind() == Kind.GENERATOR_BESIDE_BATTERY
+                    || (line.kind() == GraphLineKind.GENERATOR_BESIDE_BATTERY
                             && surplus(line, outcome).isEmpty())) {
                 outcome.open.clear(i);
                 changed = true;
@@ -170,15 +171,15 @@ final class Survival {
         return changed;
     }
 
-    private Outcome fed(BitSet gone, BitSet open) {
+    private SurvivingState fed(BitSet gone, BitSet open) {
         BitSet dead = bars(gone);
         BitSet fed = new BitSet();
-        List<Spread> spreads = new ArrayList<>();
+        List<SourceSpread> spreads = new ArrayList<>();
         for (int i = open.nextSetBit(0); i >= 0; i = open.nextSetBit(i + 1)) {
-            Line line = wiring.lines.get(i);
+            GraphLine line = wiring.lines.get(i);
             if (line.kind().isSource()) {
-                Spread spread =
-                        new Spread(
+                SourceSpread spread =
+                        new SourceSpread(
                                 i,
                                 flood(line.to(), leaving, dead, open),
                                 flood(line.from(), arriving, dead, open));
@@ -187,7 +188,7 @@ final class Survival {
             }
         }
         markOwnSources(gone, fed);
-        return new Outcome(gone, open, fed, spreads);
+        return new SurvivingState(gone, open, fed, spreads);
     }
 
     private void markOwnSources(BitSet gone, BitSet fed) {
@@ -199,7 +200,7 @@ final class Survival {
         }
     }
 
-    private void mark(Spread spread, BitSet gone, BitSet fed) {
+    private void mark(SourceSpread spread, BitSet gone, BitSet fed) {
         for (int n = 0; n < wiring.needs.size(); n++) {
             Need need = wiring.needs.get(n);
             if (!gone.get(need.part()) && spread.feeds(need)) {
@@ -238,7 +239,7 @@ final class Survival {
 
     /** The net at the other end of a line. */
     int otherEnd(int link, int net) {
-        Line line = wiring.lines.get(link);
+        GraphLine line = wiring.lines.get(link);
         return line.from() == net ? line.to() : line.from();
     }
 
@@ -246,7 +247,7 @@ final class Survival {
      * Where what a generator gives too much can go: out to a battery's plus and back from its
      * minus, by metal and forwards through diodes; nowhere if there is none.
      */
-    Optional<Surplus> surplus(Line generator, Outcome outcome) {
+    Optional<Surplus> surplus(GraphLine generator, SurvivingState outcome) {
         BitSet passing = new BitSet();
         outcome.open.stream().filter(i -> passes(wiring.lines.get(i).kind())).forEach(passing::set);
         BitSet dead = bars(outcome.gone);
@@ -259,7 +260,7 @@ final class Survival {
                 .map(buffer -> new Surplus(buffer, out, back));
     }
 
-    private static boolean passes(Kind kind) {
+    private static boolean passes(GraphLineKind kind) {
         return switch (kind) {
             case METAL, ONE_WAY -> true;
             case CONVERTER, CELL, GENERATOR, GENERATOR_BESIDE_BATTERY -> false;

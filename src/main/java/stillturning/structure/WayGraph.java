@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import stillturning.parts.Part;
-import stillturning.structure.Wiring.Line;
+import stillturning.structure.Wiring.GraphLine;
 
 /**
  * The part graph of a candidate's open lines, with one vertex that stands for every source's plus
@@ -95,8 +95,8 @@ final class WayGraph {
         return found;
     }
 
-    private Map<Integer, List<Line>> byPart() {
-        Map<Integer, List<Line>> lines = new LinkedHashMap<>();
+    private Map<Integer, List<GraphLine>> byPart() {
+        Map<Integer, List<GraphLine>> lines = new LinkedHashMap<>();
         open.stream()
                 .mapToObj(wiring.lines::get)
                 .forEach(
@@ -107,17 +107,17 @@ final class WayGraph {
     }
 
     /** Lines of a part that all meet in one net are one vertex; a load's own belong to nobody. */
-    private void addPart(int part, List<Line> lines) {
+    private void addPart(int part, List<GraphLine> lines) {
         boolean isLoad = wiring.parts.get(part).role() == Part.Role.LOAD;
         boolean isStar = !isLoad && hub(lines).isPresent() && haveOneStand(lines);
         int star = isStar ? vertex(lines.get(0)) : -1;
-        for (Line line : lines) {
+        for (GraphLine line : lines) {
             int vertex = isLoad ? builder.vertex() : isStar ? star : vertex(line);
             connect(line, vertex);
         }
     }
 
-    private void connect(Line line, int vertex) {
+    private void connect(GraphLine line, int vertex) {
         if (line.kind().isSource()) {
             builder.arc(plus, vertex);
             builder.arc(vertex, line.to());
@@ -126,21 +126,21 @@ final class WayGraph {
         }
         builder.arc(line.from(), vertex);
         builder.arc(vertex, line.to());
-        if (line.kind() == Wiring.Kind.METAL) {
+        if (line.kind() == Wiring.GraphLineKind.METAL) {
             builder.edge(line.from(), vertex);
             builder.edge(line.to(), vertex);
         }
     }
 
-    private int vertex(Line line) {
+    private int vertex(GraphLine line) {
         return line.stands() == PartGraph.ANY_STAND
                 ? builder.vertex(line.part())
                 : builder.vertexAt(line.stands(), line.part());
     }
 
     /** A net that all lines touch and that is no other bus's bar. */
-    private OptionalInt hub(List<Line> lines) {
-        Line first = lines.get(0);
+    private OptionalInt hub(List<GraphLine> lines) {
+        GraphLine first = lines.get(0);
         return IntStream.of(first.from(), first.to())
                 .filter(
                         net ->
@@ -150,8 +150,8 @@ final class WayGraph {
                 .findFirst();
     }
 
-    private static boolean haveOneStand(List<Line> lines) {
-        return lines.stream().mapToLong(Line::stands).distinct().count() == 1
+    private static boolean haveOneStand(List<GraphLine> lines) {
+        return lines.stream().mapToLong(GraphLine::stands).distinct().count() == 1
                 && lines.stream().noneMatch(line -> line.kind().isSource());
     }
 

@@ -38,14 +38,14 @@ final class Wiring {
     private static final String OFF = "off";
     private static final String PULLED = "pulled";
 
-    /** Stands for {@code Line.need} where nothing has to be fed. */
+    /** Stands for {@code GraphLine.need} where nothing has to be fed. */
     static final int NOTHING = -1;
 
     /** Stands for a net where there is none. */
     static final int NO_NET = -1;
 
     /** What a line is. */
-    enum Kind {
+    enum GraphLineKind {
         METAL,
         ONE_WAY,
         /** A converter: what it gives is no change of what it takes. */
@@ -66,7 +66,7 @@ final class Wiring {
      * @param need what must be fed for it to be open
      * @param stands stands of the part's lever at which it is closed, a bit each
      */
-    record Line(int part, int from, int to, Kind kind, int need, long stands) {}
+    record GraphLine(int part, int from, int to, GraphLineKind kind, int need, long stands) {}
 
     /**
      * Something that does its work only while current can come to it and get back.
@@ -77,11 +77,11 @@ final class Wiring {
 
     final Circuit circuit;
     final List<Part> parts;
-    final List<Line> lines = new ArrayList<>();
+    final List<GraphLine> lines = new ArrayList<>();
     final List<Need> needs = new ArrayList<>();
 
     /** What takes up a change of current by itself, from its minus to its plus. */
-    final List<Line> buffers = new ArrayList<>();
+    final List<GraphLine> buffers = new ArrayList<>();
 
     /** How many useful positions the lever of each part has, 1 for most. */
     final int[] stands;
@@ -164,7 +164,9 @@ final class Wiring {
                         || ohms.getAsDouble() <= strictestOhms())) {
             int part = index(placed);
             long any = PartGraph.ANY_STAND;
-            buffers.add(new Line(part, placed.to(), placed.from(), Kind.CELL, NOTHING, any));
+            buffers.add(
+                    new GraphLine(
+                            part, placed.to(), placed.from(), GraphLineKind.CELL, NOTHING, any));
         }
     }
 
@@ -181,12 +183,12 @@ final class Wiring {
     private void addSneakPath(Placed placed) {
         switch (placed.element().role()) {
             case BATTERY, CAPACITOR, LOAD, COIL, CONVERTER ->
-                    add(placed.from(), placed.to(), placed, Kind.METAL);
-            case GENERATOR -> add(placed.to(), placed.from(), placed, Kind.ONE_WAY);
+                    add(placed.from(), placed.to(), placed, GraphLineKind.METAL);
+            case GENERATOR -> add(placed.to(), placed.from(), placed, GraphLineKind.ONE_WAY);
             case PATH, ELECTRONICS -> {}
         }
         if (placed.element() instanceof Conversion conversion) {
-            add(placed.to(), plus(placed, conversion), placed, Kind.ONE_WAY);
+            add(placed.to(), plus(placed, conversion), placed, GraphLineKind.ONE_WAY);
         }
     }
 
@@ -194,12 +196,12 @@ final class Wiring {
         return circuit.net(placed.part(), conversion.output().plus());
     }
 
-    private void add(int from, int to, Placed placed, Kind kind) {
-        lines.add(new Line(index(placed), from, to, kind, NOTHING, PartGraph.ANY_STAND));
+    private void add(int from, int to, Placed placed, GraphLineKind kind) {
+        lines.add(new GraphLine(index(placed), from, to, kind, NOTHING, PartGraph.ANY_STAND));
     }
 
     /** The lines that an element makes by what it is for. */
-    private final class LinesOf implements Element.Visitor<List<Line>> {
+    private final class LinesOf implements Element.Visitor<List<GraphLine>> {
         private final Placed placed;
 
         LinesOf(Placed placed) {
@@ -208,82 +210,85 @@ final class Wiring {
 
         /** What keeps a bus up for moments is no source that an engine could live on. */
         @Override
-        public List<Line> visit(Capacitor capacitor) {
+        public List<GraphLine> visit(Capacitor capacitor) {
             return List.of();
         }
 
         @Override
-        public List<Line> visit(Cell cell) {
-            return source(Kind.CELL, NOTHING);
+        public List<GraphLine> visit(Cell cell) {
+            return source(GraphLineKind.CELL, NOTHING);
         }
 
         @Override
-        public List<Line> visit(Generator generator) {
+        public List<GraphLine> visit(Generator generator) {
             OptionalInt field = need(placed.part(), generator.field());
-            Kind kind = generator.needsBattery() ? Kind.GENERATOR_BESIDE_BATTERY : Kind.GENERATOR;
+            GraphLineKind kind =
+                    generator.needsBattery()
+                            ? GraphLineKind.GENERATOR_BESIDE_BATTERY
+                            : GraphLineKind.GENERATOR;
             return field.isPresent() ? source(kind, field.getAsInt()) : List.of();
         }
 
-        private List<Line> source(Kind kind, int need) {
+        private List<GraphLine> source(GraphLineKind kind, int need) {
             return line(placed.to(), placed.from(), kind, need, PartGraph.ANY_STAND);
         }
 
         @Override
-        public List<Line> visit(Conversion conversion) {
+        public List<GraphLine> visit(Conversion conversion) {
             int need = needIndex.getOrDefault(placed.name(), NOTHING);
             int plus = plus(placed, conversion);
-            return line(placed.from(), plus, Kind.CONVERTER, need, PartGraph.ANY_STAND);
+            return line(placed.from(), plus, GraphLineKind.CONVERTER, need, PartGraph.ANY_STAND);
         }
 
         @Override
-        public List<Line> visit(Coil coil) {
+        public List<GraphLine> visit(Coil coil) {
             return List.of();
         }
 
         @Override
-        public List<Line> visit(Consumer consumer) {
+        public List<GraphLine> visit(Consumer consumer) {
             return List.of();
         }
 
         @Override
-        public List<Line> visit(Conductor conductor) {
+        public List<GraphLine> visit(Conductor conductor) {
             return always();
         }
 
         @Override
-        public List<Line> visit(Rectifier diode) {
+        public List<GraphLine> visit(Rectifier diode) {
             return always();
         }
 
         @Override
-        public List<Line> visit(Guard guard) {
+        public List<GraphLine> visit(Guard guard) {
             return always();
         }
 
         @Override
-        public List<Line> visit(Protector protector) {
+        public List<GraphLine> visit(Protector protector) {
             return levers.closing(placed.part(), PULLED).isPresent() ? always() : List.of();
         }
 
         @Override
-        public List<Line> visit(Contact contact) {
+        public List<GraphLine> visit(Contact contact) {
             return contact.control().fold(hand -> byHand(contact), this::byCoil);
         }
 
         /** A channel without power to its logic goes to its default. */
         @Override
-        public List<Line> visit(Channel channel) {
+        public List<GraphLine> visit(Channel channel) {
             if (!isCommanded(placed, channel)) {
                 return List.of();
             }
             return channel.closedByDefault() ? always() : whileFed(channel.logic());
         }
 
-        private List<Line> byCoil(ByCoil by) {
+        private List<GraphLine> byCoil(ByCoil by) {
             return by.closedWhenPulled() ? whileFed(by.coil()) : always();
         }
 
-        private List<Line> byHand(Contact contact) {
+        private List<GraphLine> byHand(Contact contact) {
             List<Stand> sets = closedAt.get(index(placed));
             long stands = 0;
             for (int i = 0; i < sets.size(); i++) {
@@ -297,25 +302,27 @@ final class Wiring {
             return passage(NOTHING, sets.size() == 1 ? PartGraph.ANY_STAND : stands);
         }
 
-        private List<Line> always() {
+        private List<GraphLine> always() {
             return passage(NOTHING, PartGraph.ANY_STAND);
         }
 
-        private List<Line> whileFed(String element) {
+        private List<GraphLine> whileFed(String element) {
             OptionalInt need = need(placed.part(), element);
             return need.isPresent() ? passage(need.getAsInt(), PartGraph.ANY_STAND) : List.of();
         }
 
-        private List<Line> passage(int need, long stands) {
+        private List<GraphLine> passage(int need, long stands) {
             return switch (placed.element().passage()) {
                 case NONE -> List.of();
-                case BOTH_WAYS -> line(placed.from(), placed.to(), Kind.METAL, need, stands);
-                case ONE_WAY -> line(placed.from(), placed.to(), Kind.ONE_WAY, need, stands);
+                case BOTH_WAYS ->
+                        line(placed.from(), placed.to(), GraphLineKind.METAL, need, stands);
+                case ONE_WAY ->
+                        line(placed.from(), placed.to(), GraphLineKind.ONE_WAY, need, stands);
             };
         }
 
-        private List<Line> line(int from, int to, Kind kind, int need, long stands) {
-            return List.of(new Line(index(placed), from, to, kind, need, stands));
+        private List<GraphLine> line(int from, int to, GraphLineKind kind, int need, long stands) {
+            return List.of(new GraphLine(index(placed), from, to, kind, need, stands));
         }
     }
 

@@ -162,7 +162,7 @@ final class Composer {
         }
         return event instanceof ScalarEvent scalar
                 ? leaf(scalar, path)
-                : new Tree.Leaf(span, "", Tree.Style.PLAIN);
+                : new Tree.LeafNode(span, "", Tree.Style.PLAIN);
     }
 
     private void refuseSharing(Event event, Span span, String path) throws Stop {
@@ -207,23 +207,23 @@ final class Composer {
         } catch (YamlEngineException syntax) {
             cutOff(syntax);
         }
-        return new Tree.Items(whole, start.isFlow(), List.copyOf(items));
+        return new Tree.ListNode(whole, start.isFlow(), List.copyOf(items));
     }
 
     private Tree fields(MappingStartEvent start, Span span, String path, int depth) throws Stop {
-        List<Tree.Entry> entries = new ArrayList<>();
+        List<Tree.MappingEntry> entries = new ArrayList<>();
         Map<String, Span> seen = new HashMap<>();
         Span whole = span;
         try {
             Event event = events.next();
             while (!cutOff && event.getEventId() != Event.ID.MappingEnd) {
-                Tree.Leaf key = key(event, path, depth);
+                Tree.LeafNode key = key(event, path, depth);
                 String at = DocumentPlaces.under(path, key.text());
                 Tree value = tree(events.next(), at, depth + 1);
                 if (!start.isFlow() || !DecimalComma.join(text, entries, key, value)) {
                     Span before = seen.putIfAbsent(key.text(), key.span());
                     if (before == null) {
-                        entries.add(new Tree.Entry(key, value));
+                        entries.add(new Tree.MappingEntry(key, value));
                     } else {
                         reportTwice(key, before, at);
                     }
@@ -234,10 +234,10 @@ final class Composer {
         } catch (YamlEngineException syntax) {
             cutOff(syntax);
         }
-        return new Tree.Fields(whole, start.isFlow(), List.copyOf(entries));
+        return new Tree.MappingNode(whole, start.isFlow(), List.copyOf(entries));
     }
 
-    private void reportTwice(Tree.Leaf key, Span before, String path) throws Stop {
+    private void reportTwice(Tree.LeafNode key, Span before, String path) throws Stop {
         String places = "line " + before.line() + ", column " + before.column();
         report(
                 key.span(),
@@ -246,16 +246,16 @@ final class Composer {
                 "keep one of the two");
     }
 
-    private Tree.Leaf key(Event event, String path, int depth) throws Stop {
+    private Tree.LeafNode key(Event event, String path, int depth) throws Stop {
         Tree key = tree(event, path, depth + 1);
-        if (!(key instanceof Tree.Leaf leaf)) {
+        if (!(key instanceof Tree.LeafNode leaf)) {
             report(
                     key.span(),
                     path,
                     "a list or mapping stands where a key belongs",
                     "write a plain word as key");
             usable = false;
-            return new Tree.Leaf(key.span(), "", Tree.Style.PLAIN);
+            return new Tree.LeafNode(key.span(), "", Tree.Style.PLAIN);
         }
         if (leaf.text().equals("<<") && leaf.style() == Tree.Style.PLAIN) {
             report(leaf.span(), path, "a merge key (<<) stands here", "write the fields out");
@@ -264,7 +264,7 @@ final class Composer {
         return leaf;
     }
 
-    private Tree.Leaf leaf(ScalarEvent scalar, String path) throws Stop {
+    private Tree.LeafNode leaf(ScalarEvent scalar, String path) throws Stop {
         Tree.Style style =
                 switch (scalar.getScalarStyle()) {
                     case SINGLE_QUOTED -> Tree.Style.SINGLE_QUOTED;
@@ -286,7 +286,7 @@ final class Composer {
                     "take it out");
             usable = false;
         }
-        return new Tree.Leaf(
+        return new Tree.LeafNode(
                 style == Tree.Style.BLOCK ? withoutBreaks(span) : span, scalar.getValue(), style);
     }
 

@@ -14,13 +14,14 @@ final class DecimalComma {
     private DecimalComma() {}
 
     /** Puts a key behind the last value if it is the rest of that number; false if it is none. */
-    static boolean join(String text, List<Tree.Entry> entries, Tree.Leaf key, Tree value) {
+    static boolean join(
+            String text, List<Tree.MappingEntry> entries, Tree.LeafNode key, Tree value) {
         int comma = key.span().start() - 1;
         if (entries.isEmpty() || comma < 1 || text.charAt(comma) != ',' || !isRest(key, value)) {
             return false;
         }
-        Tree.Entry last = entries.get(entries.size() - 1);
-        if (!(last.value() instanceof Tree.Leaf number)
+        Tree.MappingEntry last = entries.get(entries.size() - 1);
+        if (!(last.value() instanceof Tree.LeafNode number)
                 || number.style() != Tree.Style.PLAIN
                 || number.text().isEmpty()
                 || number.text().length() > LONGEST
@@ -32,17 +33,18 @@ final class DecimalComma {
         Span whole = new Span(start.start(), key.span().end(), start.line(), start.column());
         entries.set(
                 entries.size() - 1,
-                new Tree.Entry(
+                new Tree.MappingEntry(
                         last.key(),
-                        new Tree.Leaf(whole, number.text() + "," + key.text(), Tree.Style.PLAIN)));
+                        new Tree.LeafNode(
+                                whole, number.text() + "," + key.text(), Tree.Style.PLAIN)));
         return true;
     }
 
-    private static boolean isRest(Tree.Leaf key, Tree value) {
+    private static boolean isRest(Tree.LeafNode key, Tree value) {
         return key.style() == Tree.Style.PLAIN
                 && !key.text().isEmpty()
                 && isDigit(key.text().charAt(0))
-                && value instanceof Tree.Leaf nothing
+                && value instanceof Tree.LeafNode nothing
                 && nothing.text().isEmpty();
     }
 

@@ -22,7 +22,10 @@ import org.jspecify.annotations.Nullable;
 public final class DocumentPlaces {
 
     private record Spot(
-            Tree value, Tree.@Nullable Group parent, Tree.@Nullable Leaf key, int position) {}
+            Tree value,
+            Tree.@Nullable BranchNode parent,
+            Tree.@Nullable LeafNode key,
+            int position) {}
 
     private static final Pattern STEP =
             Pattern.compile("\"(?<quoted>[^\"]*)\"|\\[(?<item>[0-9]+)\\]|(?<plain>[^.\\[\"]+)");
@@ -39,10 +42,10 @@ public final class DocumentPlaces {
 
     private void add(String path, Spot spot) {
         spots.put(path, spot);
-        if (spot.value instanceof Tree.Group group) {
+        if (spot.value instanceof Tree.BranchNode group) {
             List<Tree> children = group.children();
             for (int i = 0; i < children.size(); i++) {
-                Tree.@Nullable Leaf key = group.key(i).orElse(null);
+                Tree.@Nullable LeafNode key = group.key(i).orElse(null);
                 String at = key == null ? item(path, i) : under(path, key.text());
                 add(at, new Spot(children.get(i), group, key, i));
             }
@@ -92,7 +95,9 @@ public final class DocumentPlaces {
 
     /** The text at a path, if a text stands there. */
     public Optional<String> text(String path) {
-        return tree(path).filter(Tree.Leaf.class::isInstance).map(t -> ((Tree.Leaf) t).text());
+        return tree(path)
+                .filter(Tree.LeafNode.class::isInstance)
+                .map(t -> ((Tree.LeafNode) t).text());
     }
 
     /** Place of the key at a path, if the document has one. */
@@ -145,11 +150,11 @@ public final class DocumentPlaces {
         return Optional.ofNullable(spots.get(path)).map(Spot::value);
     }
 
-    public Optional<Tree.Group> parent(String path) {
+    public Optional<Tree.BranchNode> parent(String path) {
         return Optional.ofNullable(spots.get(path)).map(Spot::parent);
     }
 
-    public Optional<Tree.Leaf> keyLeaf(String path) {
+    public Optional<Tree.LeafNode> keyLeaf(String path) {
         return Optional.ofNullable(spots.get(path)).map(Spot::key);
     }
 

@@ -22,15 +22,15 @@ public final class LooseNames {
      * @param head names the thing
      * @param tail narrows it; may be empty
      */
-    public record Name(String head, String tail) {
+    public record LooseName(String head, String tail) {
         /** All of which is to be said. */
-        public static Name of(String head) {
-            return new Name(head, "");
+        public static LooseName of(String head) {
+            return new LooseName(head, "");
         }
     }
 
     /** A thing and everything that it is called. */
-    public record Named<T>(T thing, List<Name> names) {
+    public record Named<T>(T thing, List<LooseName> names) {
         public Named {
             names = List.copyOf(names);
         }
@@ -149,7 +149,7 @@ public final class LooseNames {
                 .map(fit -> new Fitting<>(named.thing, fit));
     }
 
-    private static Optional<Fit> fit(List<String> said, Name name) {
+    private static Optional<Fit> fit(List<String> said, LooseName name) {
         Matching matching = new Matching(said, name);
         return matching.complete() ? Optional.of(matching.fit()) : Optional.empty();
     }
@@ -181,7 +181,7 @@ public final class LooseNames {
         private int slips;
         private int prefixes;
 
-        Matching(List<String> said, Name name) {
+        Matching(List<String> said, LooseName name) {
             head = new ArrayList<>(words(name.head));
             tail = new ArrayList<>(words(name.tail));
             unmatched = new ArrayList<>(said);

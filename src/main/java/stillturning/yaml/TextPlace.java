@@ -6,7 +6,7 @@ public final class TextPlace {
     private TextPlace() {}
 
     /** Exact for plain and quoted text on one line; the start of the scalar otherwise. */
-    public static Place inside(Tree.Leaf leaf, String source, int offset) {
+    public static Place inside(Tree.LeafNode leaf, String source, int offset) {
         Span span = leaf.span();
         String written = source.substring(span.start(), span.end());
         if (leaf.style() == Tree.Style.BLOCK

@@ -27,7 +27,7 @@ public sealed interface Tree {
     String line(String separator);
 
     /** The texts in it, in order. */
-    Stream<Leaf> leaves();
+    Stream<LeafNode> leaves();
 
     /** Whether it is written in brackets. */
     boolean flow();
@@ -57,7 +57,7 @@ public sealed interface Tree {
         BLOCK
     }
 
-    record Leaf(Span span, String text, Style style) implements Tree {
+    record LeafNode(Span span, String text, Style style) implements Tree {
 
         private static final Set<String> NULLS = Set.of("", "~", "null", "Null", "NULL");
 
@@ -98,7 +98,7 @@ public sealed interface Tree {
         }
 
         @Override
-        public Stream<Leaf> leaves() {
+        public Stream<LeafNode> leaves() {
             return Stream.of(this);
         }
 
@@ -114,19 +114,19 @@ public sealed interface Tree {
     }
 
     /** A list or a mapping. */
-    sealed interface Group extends Tree {
+    sealed interface BranchNode extends Tree {
 
         /** What stands in it, in order. */
         List<Tree> children();
 
         /** The key of the child at a position; empty in a list. */
-        Optional<Leaf> key(int position);
+        Optional<LeafNode> key(int position);
 
         /** The value with one child less. */
         YamlValue without(int position);
 
         @Override
-        default Stream<Leaf> leaves() {
+        default Stream<LeafNode> leaves() {
             return children().stream().flatMap(Tree::leaves);
         }
 
@@ -142,7 +142,7 @@ public sealed interface Tree {
         }
     }
 
-    record Items(Span span, boolean flow, List<Tree> items) implements Group {
+    record ListNode(Span span, boolean flow, List<Tree> items) implements BranchNode {
 
         @Override
         public List<Tree> children() {
@@ -150,7 +150,7 @@ public sealed interface Tree {
         }
 
         @Override
-        public Optional<Leaf> key(int position) {
+        public Optional<LeafNode> key(int position) {
             return Optional.empty();
         }
 
@@ -187,19 +187,19 @@ public sealed interface Tree {
         }
     }
 
-    record Fields(Span span, boolean flow, List<Entry> entries) implements Group {
+    record MappingNode(Span span, boolean flow, List<MappingEntry> entries) implements BranchNode {
 
-        public Optional<Entry> find(String key) {
+        public Optional<MappingEntry> find(String key) {
             return entries.stream().filter(e -> e.key.text.equals(key)).findFirst();
         }
 
         @Override
         public List<Tree> children() {
-            return entries.stream().map(Entry::value).toList();
+            return entries.stream().map(MappingEntry::value).toList();
         }
 
         @Override
-        public Optional<Leaf> key(int position) {
+        public Optional<LeafNode> key(int position) {
             return Optional.of(entries.get(position).key);
         }
 
@@ -245,5 +245,5 @@ public sealed interface Tree {
         }
     }
 
-    record Entry(Leaf key, Tree value) {}
+    record MappingEntry(LeafNode key, Tree value) {}
 }

@@ -28,7 +28,7 @@ public final class YamlDocument {
      * @param marked whether the file starts with a byte order mark, which the text leaves out
      * @param onDisk fingerprint of the file when it was read, if it was
      */
-    private record Source(Path file, String text, boolean marked, Optional<String> onDisk) {}
+    private record TextSource(Path file, String text, boolean marked, Optional<String> onDisk) {}
 
     /**
      * What became of the text.
@@ -42,11 +42,11 @@ public final class YamlDocument {
         }
     }
 
-    private final Source source;
+    private final TextSource source;
     private final Read read;
     private final DocumentPlaces places;
 
-    private YamlDocument(Source source, Read read) {
+    private YamlDocument(TextSource source, Read read) {
         this.source = source;
         this.read = read;
         this.places = new DocumentPlaces(source.file, source.text, read.root);
@@ -94,10 +94,10 @@ public final class YamlDocument {
             return refused(file, 1, 1, "the text is larger than 4 MB", "split it");
         }
         boolean marked = text.startsWith(BYTE_ORDER_MARK);
-        return read(new Source(file, marked ? text.substring(1) : text, marked, onDisk));
+        return read(new TextSource(file, marked ? text.substring(1) : text, marked, onDisk));
     }
 
-    private static YamlDocument read(Source source) {
+    private static YamlDocument read(TextSource source) {
         Optional<Problem> unprintable = unprintable(source.file, source.text);
         if (unprintable.isPresent()) {
             return new YamlDocument(source, Read.nothing(unprintable.get()));
@@ -111,7 +111,7 @@ public final class YamlDocument {
     private static YamlDocument refused(
             Path file, int line, int column, String wrong, String right) {
         return new YamlDocument(
-                new Source(file, "", false, Optional.empty()),
+                new TextSource(file, "", false, Optional.empty()),
                 Read.nothing(new Problem(file, line, column, "", wrong, right)));
     }
 
@@ -188,7 +188,7 @@ public final class YamlDocument {
      */
     public YamlDocument with(Splice splice) {
         return read(
-                new Source(
+                new TextSource(
                         source.file, splice.appliedTo(source.text), source.marked, source.onDisk));
     }
 
@@ -206,7 +206,8 @@ public final class YamlDocument {
                         .getBytes(StandardCharsets.UTF_8);
         FileReplacement.write(source.file, bytes, source.onDisk);
         Optional<String> onDisk = Optional.of(FileReplacement.fingerprint(bytes));
-        return new YamlDocument(new Source(source.file, source.text, source.marked, onDisk), read);
+        return new YamlDocument(
+                new TextSource(source.file, source.text, source.marked, onDisk), read);
     }
 
     /**

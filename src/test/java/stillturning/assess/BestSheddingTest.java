@@ -20,7 +20,7 @@ import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 
@@ -45,11 +45,11 @@ class BestSheddingTest {
                         .join("battery", "plus", "bus", "bar");
         for (String pump : List.of("pump-1", "pump-2")) {
             bench.breaker(pump + "-breaker", 10)
-                    .load(pump, Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                    .load(pump, DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                     .join("bus", "bar", pump + "-breaker", "in")
                     .join(pump + "-breaker", "out", pump, "plus");
         }
-        return bench.load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+        return bench.load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                 .join("computer", "plus", "bus", "bar")
                 .engine(
                         EngineLogic.allOf(
@@ -133,7 +133,11 @@ class BestSheddingTest {
         List<String> loads = List.of("computer-a", "computer-b", "pump-1", "pump-2", "lamp");
         for (String load : loads) {
             bench.breaker(load + "-breaker", 20)
-                    .load(load, Kind.CONSTANT_CURRENT, 1 + 6 * random.nextDouble(), Bench.HARDY)
+                    .load(
+                            load,
+                            DemandKind.CONSTANT_CURRENT,
+                            1 + 6 * random.nextDouble(),
+                            Bench.HARDY)
                     .join(random.nextBoolean() ? "bus-a" : "bus-b", "bar", load + "-breaker", "in")
                     .join(load + "-breaker", "out", load, "plus");
         }

@@ -12,7 +12,7 @@ import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 import stillturning.story.UntoldStory;
 
 /** An aircraft in which nothing flows any more, for the rest of a flight. */
@@ -27,7 +27,7 @@ class DeadAircraftTest {
                         .filter(f -> f.name().equals("master-contactor: drops out"))
                         .findFirst()
                         .orElseThrow();
-        Moment climb = new Moment("climb", Span.FLOWN, Batteries.AS_STATED);
+        Moment climb = new Moment("climb", FlightSpan.FLOWN, Batteries.AS_STATED);
         assertEquals(Outcome.ENGINE_LOST, Assess.one(study, candidate, drops, climb).outcome());
     }
 }

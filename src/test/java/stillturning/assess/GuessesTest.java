@@ -16,7 +16,7 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import stillturning.assess.GuessVariation.Doubts;
-import stillturning.assess.Guesses.Change;
+import stillturning.assess.Guesses.GuessChange;
 import stillturning.assess.findout.FindingOut;
 import stillturning.assess.findout.Turn;
 import stillturning.assess.findout.Worth;
@@ -29,7 +29,7 @@ import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 
 /** Two candidates alike but for their batteries; what matters can be worked out by hand. */
 class GuessesTest {
@@ -47,7 +47,7 @@ class GuessesTest {
                 .join("battery", "plus", "bus", "bar")
                 .join("alternator", "output", "bus", "bar")
                 .join("alternator", "field", "bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, computerAmps, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, computerAmps, Bench.HARDY)
                 .join("bus", "bar", "breaker", "in")
                 .join("breaker", "out", "computer", "plus")
                 .engine(new EngineLogic.One("computer"), true)
@@ -109,22 +109,22 @@ class GuessesTest {
     void aGuessThatUnseatsTheLeaderSaysWhoIsFirstThen() {
         Guesses.Weighty battery = tried(LARGE_BATTERY).matter().get(0);
         // 6.4 Ah are 29.5 minutes: less than half an hour, and a fifth less than before
-        assertEquals(new Change.Leader("small"), battery.ifLess().get(0));
+        assertEquals(new GuessChange.Leader("small"), battery.ifLess().get(0));
         assertEquals(
-                new Change.Requirement("large", HALF_AN_HOUR.inWords(), false),
+                new GuessChange.Requirement("large", HALF_AN_HOUR.inWords(), false),
                 battery.ifLess().get(1));
-        Change.Endurance endurance = (Change.Endurance) battery.ifLess().get(2);
+        GuessChange.Endurance endurance = (GuessChange.Endurance) battery.ifLess().get(2);
         assertEquals(0.8, endurance.toSeconds() / endurance.fromSeconds(), 0.01);
         assertEquals(1, battery.ifMore().size());
-        assertTrue(battery.ifMore().get(0) instanceof Change.Endurance);
+        assertTrue(battery.ifMore().get(0) instanceof GuessChange.Endurance);
     }
 
     @Test
     void aGuessInAnotherCandidateCanUnseatTheLeaderToo() {
         Guesses.Weighty battery = tried(SMALL_BATTERY).matter().get(0);
-        assertEquals(List.of(new Change.Leader("small")), battery.ifMore());
+        assertEquals(List.of(new GuessChange.Leader("small")), battery.ifMore());
         assertEquals(
-                List.of(new Change.Requirement("small", HALF_AN_HOUR.inWords(), false)),
+                List.of(new GuessChange.Requirement("small", HALF_AN_HOUR.inWords(), false)),
                 battery.ifLess());
     }
 
@@ -142,8 +142,8 @@ class GuessesTest {
                 new GuessVariation(
                         new Guess("large", "breaker", "6 A"),
                         f -> Optional.of(study(bench(8, f < 1 ? 5 : 30, 10), bench(7, 30, 10))));
-        List<Change> changes = tried(small).matter().get(0).ifLess();
-        assertTrue(changes.contains(new Change.Unwell("large")), changes.toString());
+        List<GuessChange> changes = tried(small).matter().get(0).ifLess();
+        assertTrue(changes.contains(new GuessChange.Unwell("large")), changes.toString());
     }
 
     @Test
@@ -153,7 +153,8 @@ class GuessesTest {
                 List.of(new Guesses.Untried(COMPUTER.guess(), Optional.of("1.2 times"))),
                 guesses.untried());
         // 11 A instead of 13 A
-        Change.Endurance longer = (Change.Endurance) guesses.matter().get(0).ifLess().get(0);
+        GuessChange.Endurance longer =
+                (GuessChange.Endurance) guesses.matter().get(0).ifLess().get(0);
         assertEquals(13.0 / 11, longer.toSeconds() / longer.fromSeconds(), 0.01);
     }
 
@@ -209,7 +210,7 @@ class GuessesTest {
      */
     @Test
     void drawnAtOnceTheFirstPlaceFollowsTheAreaInWhichTheSmallBatteryIsLarger() {
-        GuessVariation.Together together =
+        GuessVariation.ChangedGuesses together =
                 (places, candidates) ->
                         Optional.of(
                                 study(
@@ -229,7 +230,7 @@ class GuessesTest {
     @Test
     void manyGuessesAtOnceLeadToTheSameAnswer() {
         List<GuessVariation> all = List.of(LARGE_BREAKER, SMALL_BATTERY, LARGE_BATTERY);
-        GuessVariation.Together together =
+        GuessVariation.ChangedGuesses together =
                 (places, candidates) -> {
                     List<Double> factors = places.stream().map(p -> 0.8 + 0.4 * p).toList();
                     return Optional.of(
@@ -295,7 +296,7 @@ class GuessesTest {
         assertEquals(List.of(), guesses.untried());
         assertEquals(2, guesses.choices().size());
         assertEquals("tiny", guesses.choices().get(0).other());
-        assertEquals(new Change.Leader("small"), guesses.choices().get(0).changes().get(0));
+        assertEquals(new GuessChange.Leader("small"), guesses.choices().get(0).changes().get(0));
         assertEquals(List.of(), guesses.choices().get(1).changes());
     }
 }

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.EngineLogic;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Management;
 import stillturning.parts.element.Management.Limit;
 import stillturning.story.StoryEvent;
@@ -28,10 +28,10 @@ class NothingBrokenTest {
                 .join("battery", "plus", "bus", "bar")
                 .join("alternator", "output", "bus", "bar")
                 .join("alternator", "field", "bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, computerAmps, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, computerAmps, Bench.HARDY)
                 .join("computer", "plus", "bus", "bar")
                 .breaker("radio-breaker", 5)
-                .load("radio", Kind.CONSTANT_CURRENT, radioAmps, Bench.HARDY)
+                .load("radio", DemandKind.CONSTANT_CURRENT, radioAmps, Bench.HARDY)
                 .join("bus", "bar", "radio-breaker", "in")
                 .join("radio-breaker", "out", "radio", "plus")
                 .engine(new EngineLogic.One("computer"), true);
@@ -93,7 +93,7 @@ class NothingBrokenTest {
                         .join("battery", "plus", "bus", "bar")
                         .join("alternator", "output", "bus", "bar")
                         .join("alternator", "field", "bus", "bar")
-                        .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                         .join("computer", "plus", "bus", "bar")
                         .engine(new EngineLogic.One("computer"), true);
         NothingBroken flight = undisturbed(bench);

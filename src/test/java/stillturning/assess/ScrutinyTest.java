@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.assess.Appraisal.RequirementMet;
-import stillturning.assess.Scrutiny.Refusal;
+import stillturning.assess.Scrutiny.MissedRequirement;
 import stillturning.assess.requirement.Survey;
 import stillturning.files.StudyReader;
 import stillturning.files.value.Variation;
@@ -65,7 +65,7 @@ class ScrutinyTest {
                             .collect(Collectors.toSet());
             for (Set<String> first : List.of(Set.<String>of(), Set.of("main-bus short"))) {
                 Scrutiny look = Scrutiny.of(study, candidate, Survey.NONE);
-                Optional<Refusal> refusal = look.refusal(first);
+                Optional<MissedRequirement> refusal = look.refusal(first);
                 assertEquals(missed.isEmpty(), refusal.isEmpty(), candidate.id());
                 refusal.ifPresent(
                         r -> {

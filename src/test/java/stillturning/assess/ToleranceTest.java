@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.verdict.Outcome;
-import stillturning.assess.verdict.Selectivity.Pair;
+import stillturning.assess.verdict.Selectivity.ProtectorPair;
 import stillturning.assess.verdict.ToleranceOutcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.bench.Bench;
@@ -23,7 +23,7 @@ import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.parts.Part;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.protection.Breaker;
 import stillturning.parts.protection.ProtectorCurves;
 import stillturning.story.StoryEvent;
@@ -53,7 +53,7 @@ class ToleranceTest {
                 .part(downstream)
                 .join("engine-bus", "bar", "downstream", "in")
                 .join("downstream", "out", "stub", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, 0.01, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 0.01, Bench.HARDY)
                 .join("computer", "plus", "engine-bus", "bar")
                 .engine(new EngineLogic.One("computer"), true);
     }
@@ -141,9 +141,10 @@ class ToleranceTest {
 
     @Test
     void eachPairIsListedOnceWithTheWorstThatMayComeOfIt() {
-        List<Pair> pairs = Assess.of(asked(inSeries(8))).appraisals().get(0).selectivity().pairs();
+        List<ProtectorPair> pairs =
+                Assess.of(asked(inSeries(8))).appraisals().get(0).selectivity().pairs();
         assertEquals(1, pairs.size());
-        Pair pair = pairs.get(0);
+        ProtectorPair pair = pairs.get(0);
         assertEquals("upstream", pair.upstream());
         assertEquals("downstream", pair.downstream());
         assertEquals(Outcome.ENGINE_LOST, pair.worst().outcome());
@@ -158,7 +159,7 @@ class ToleranceTest {
                 inSeries(30)
                         .closedSwitch("switch", "off")
                         .join("stub", "bar", "switch", "in")
-                        .load("heater", Kind.CONSTANT_CURRENT, 6, Bench.HARDY)
+                        .load("heater", DemandKind.CONSTANT_CURRENT, 6, Bench.HARDY)
                         .join("switch", "out", "heater", "plus");
         Failure on = Failure.levers("heater on", Map.of("switch", "on"));
         ToleranceOutcome band =
@@ -178,7 +179,7 @@ class ToleranceTest {
                         .part(Shelf.fuse("fuse", 10, ProtectorCurves.HIGH_CURRENT_FUSE))
                         .join("battery", "plus", "fuse", "in")
                         .join("fuse", "out", "stub", "bar")
-                        .load("computer", Kind.CONSTANT_CURRENT, 0.01, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_CURRENT, 0.01, Bench.HARDY)
                         .join("computer", "plus", "battery", "plus")
                         .engine(new EngineLogic.One("computer"), true);
         assertTrue(inBand(bench).isEmpty());

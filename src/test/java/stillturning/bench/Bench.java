@@ -96,8 +96,8 @@ public final class Bench {
                         new Regulation(14.2, 0.005),
                         new OutputBySpeed(
                                 List.of(
-                                        new OutputBySpeed.Point(20, 0),
-                                        new OutputBySpeed.Point(60, amps))),
+                                        new OutputBySpeed.OutputPoint(20, 0),
+                                        new OutputBySpeed.OutputPoint(60, amps))),
                         4,
                         0,
                         Shelf.STEADY));
@@ -135,7 +135,7 @@ public final class Bench {
         return this;
     }
 
-    public Bench load(String id, Demand.Kind kind, double amps, Tolerance tolerance) {
+    public Bench load(String id, Demand.DemandKind kind, double amps, Tolerance tolerance) {
         return load(new Load(tag(id), new Demand(kind, amps, 12), tolerance, List.of("plus")));
     }
 
@@ -168,7 +168,7 @@ public final class Bench {
                         ignition.id(),
                         ignition.id(),
                         "bench",
-                        new Demand(Demand.Kind.SELF_POWERED, 0, 12),
+                        new Demand(Demand.DemandKind.SELF_POWERED, 0, 12),
                         HARDY,
                         List.of(),
                         new LoadNeed.Use(Set.of("cruise"), 1),
@@ -307,10 +307,10 @@ public final class Bench {
     public Study study() {
         Phase cruise =
                 phases.stream().filter(p -> p.name().equals("cruise")).findFirst().orElseThrow();
-        Zone zone = new Zone("bench", "bench", Zone.Side.COLD, Set.of(), celsius);
+        Zone zone = new Zone("bench", "bench", Zone.FirewallSide.COLD, Set.of(), celsius);
         return new Study(
                 "bench",
-                new Study.Heading("Bench", "", true, "EUR"),
+                new Study.StudyHeading("Bench", "", true, "EUR"),
                 new Study.Aircraft(12, needs, engine, phases, List.of(zone)),
                 new Study.Goals(
                         cruise, enoughSeconds, List.of(), List.of(), Optional.empty(), List.of()),

@@ -59,11 +59,11 @@ public final class Shelf {
     public static final Alone GIVES_UP = new Alone(WithoutBattery.GIVES_UP, 0.5, 35, 0);
 
     /** How what needs a feed may answer to its voltage. */
-    public static final List<Demand.Kind> DRAWING =
+    public static final List<Demand.DemandKind> DRAWING =
             List.of(
-                    Demand.Kind.CONSTANT_POWER,
-                    Demand.Kind.CONSTANT_CURRENT,
-                    Demand.Kind.CONSTANT_RESISTANCE);
+                    Demand.DemandKind.CONSTANT_POWER,
+                    Demand.DemandKind.CONSTANT_CURRENT,
+                    Demand.DemandKind.CONSTANT_RESISTANCE);
 
     private Shelf() {}
 
@@ -116,7 +116,9 @@ public final class Shelf {
                 Bench.tag(id),
                 new Regulation(setVolts, 0.005),
                 new OutputBySpeed(
-                        List.of(new OutputBySpeed.Point(20, 0), new OutputBySpeed.Point(60, amps))),
+                        List.of(
+                                new OutputBySpeed.OutputPoint(20, 0),
+                                new OutputBySpeed.OutputPoint(60, amps))),
                 4,
                 fullFieldVolts,
                 alone);
@@ -151,13 +153,15 @@ public final class Shelf {
 
     public static OvervoltageGuard guard(String id, double volts, double seconds) {
         return new OvervoltageGuard(
-                Bench.tag(id), new Guard.Trip(volts, seconds, Guard.Action.DISCONNECTS), 0.001);
+                Bench.tag(id),
+                new Guard.GuardTrip(volts, seconds, Guard.Action.DISCONNECTS),
+                0.001);
     }
 
     /** A guard that shorts its input. */
     public static OvervoltageGuard crowbar(String id, double volts, double seconds) {
         return new OvervoltageGuard(
-                Bench.tag(id), new Guard.Trip(volts, seconds, Guard.Action.SHORTS), 0.005);
+                Bench.tag(id), new Guard.GuardTrip(volts, seconds, Guard.Action.SHORTS), 0.005);
     }
 
     /** A converter to 12 V that stops below 8 V and starts again at 10 V. */
@@ -166,26 +170,26 @@ public final class Shelf {
                 Bench.tag(id),
                 new DcConverter.Rating(12, 0.01, limitAmps),
                 0.9,
-                new Conversion.Input(0.5, 8, 10));
+                new Conversion.InputSide(0.5, 8, 10));
     }
 
     /** A controller whose logic works from 6 V and needs a tenth of a second to come back. */
     public static SolidStateController controller(
             String id, int channels, double ratedAmps, boolean closedByDefault) {
-        SolidStateController.Output output =
-                new SolidStateController.Output(
+        SolidStateController.OutputChannel output =
+                new SolidStateController.OutputChannel(
                         new Channel.Switching(0.004, ratedAmps * 20),
                         new Channel.Trip(ratedAmps, ProtectorCurves.ELECTRONIC_TRIP, 10),
                         closedByDefault);
         return new SolidStateController(
                 Bench.tag(id),
                 IntStream.range(0, channels).mapToObj(n -> output).toList(),
-                new Demand(Demand.Kind.CONSTANT_POWER, 0.2, 12),
+                new Demand(Demand.DemandKind.CONSTANT_POWER, 0.2, 12),
                 new Tolerance(6, 7, 0.005, 0.1, 40, 1));
     }
 
     /** A load with two supply inputs {@code a} and {@code b}, combined by diodes inside. */
-    public static Load twoInputs(String id, Demand.Kind kind, double amps) {
+    public static Load twoInputs(String id, Demand.DemandKind kind, double amps) {
         return new Load(Bench.tag(id), new Demand(kind, amps, 12), Bench.HARDY, List.of("a", "b"));
     }
 
@@ -213,10 +217,10 @@ public final class Shelf {
                 fuse("fuse", 5),
                 new GroundPoint(Bench.tag("ground"), true, 1e-4),
                 new GroundPoint(Bench.tag("block"), false, 1e-4),
-                twoInputs("computer", Demand.Kind.CONSTANT_POWER, 1.2),
+                twoInputs("computer", Demand.DemandKind.CONSTANT_POWER, 1.2),
                 new Load(
                         Bench.tag("pump"),
-                        new Demand(Demand.Kind.CONSTANT_POWER, 5, 12),
+                        new Demand(Demand.DemandKind.CONSTANT_POWER, 5, 12),
                         Bench.HARDY,
                         List.of("plus")),
                 guard("guard", 16, 0.05),

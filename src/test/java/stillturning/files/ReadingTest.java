@@ -182,7 +182,7 @@ class ReadingTest {
                 List.of(Path.of("architectures/sandpiper"), Path.of("architectures/first-steps"))) {
             thinnedOut(StudyReader.open(study));
         }
-        for (Starter.Answers answers : Starter.startingPoints().values()) {
+        for (Starter.StarterAnswers answers : Starter.startingPoints().values()) {
             for (var file : Starter.files(answers).entrySet()) {
                 Files.writeString(folder.resolve(file.getKey()), file.getValue());
             }

@@ -62,7 +62,7 @@ class SchemaTest {
     void whatCanBeReadTheSchemasAllow() throws IOException {
         assertEquals(List.of(), refusals("study", SampleStudy.STUDY));
         assertEquals(List.of(), refusals("candidate", SampleStudy.ONE));
-        for (Starter.Answers answers : Starter.startingPoints().values()) {
+        for (Starter.StarterAnswers answers : Starter.startingPoints().values()) {
             for (var file : Starter.files(answers).entrySet()) {
                 String schema = file.getKey().equals("study.yaml") ? "study" : "candidate";
                 assertEquals(List.of(), refusals(schema, file.getValue()), file.getKey());

@@ -21,11 +21,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.assess.exchange.Exchange;
 import stillturning.assess.exchange.Group;
 import stillturning.bench.Effort;
-import stillturning.files.Starter.Answers;
+import stillturning.files.Starter.AirframeStructure;
 import stillturning.files.Starter.Counts;
+import stillturning.files.Starter.LoadProtection;
 import stillturning.files.Starter.Nominal;
-import stillturning.files.Starter.Protection;
-import stillturning.files.Starter.Structure;
+import stillturning.files.Starter.StarterAnswers;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.parts.Part;
@@ -35,8 +35,8 @@ class StarterTest {
 
     @TempDir Path folder;
 
-    static List<Answers> everyAnswer() {
-        List<Answers> all = new ArrayList<>();
+    static List<StarterAnswers> everyAnswer() {
+        List<StarterAnswers> all = new ArrayList<>();
         for (int bits = 0; bits < 128; bits++) {
             Counts counts =
                     new Counts(
@@ -45,19 +45,19 @@ class StarterTest {
                             1 + (bits >> 2 & 1),
                             1 + (bits >> 3 & 1));
             all.add(
-                    new Answers(
+                    new StarterAnswers(
                             "Bob's: #1 @14V@ \"new\"",
                             counts,
-                            (bits & 16) == 0 ? Protection.BREAKERS : Protection.SOLID_STATE,
+                            (bits & 16) == 0 ? LoadProtection.BREAKERS : LoadProtection.SOLID_STATE,
                             (bits & 32) == 0 ? Nominal.FOURTEEN_VOLTS : Nominal.TWENTY_EIGHT_VOLTS,
-                            (bits & 64) == 0 ? Structure.METAL : Structure.NONE));
+                            (bits & 64) == 0 ? AirframeStructure.METAL : AirframeStructure.NONE));
         }
         return all;
     }
 
     /** Every fifth has every two answers together, too. */
-    static List<Answers> tried() {
-        List<Answers> all = everyAnswer();
+    static List<StarterAnswers> tried() {
+        List<StarterAnswers> all = everyAnswer();
         return IntStream.range(0, all.size())
                 .filter(i -> i % Effort.cases(5, 1) == 0)
                 .mapToObj(all::get)
@@ -76,7 +76,7 @@ class StarterTest {
 
     @ParameterizedTest
     @MethodSource("tried")
-    void whateverIsAnsweredTheNewStudyReadsWithoutAProblem(Answers answers) {
+    void whateverIsAnsweredTheNewStudyReadsWithoutAProblem(StarterAnswers answers) {
         assertEquals(List.of(), Starter.write(folder.resolve("new"), answers));
         ReadStudy read = StudyReader.read(folder.resolve("new"));
         assertEquals("", SampleStudy.told(read));
@@ -91,7 +91,11 @@ class StarterTest {
         assertEquals(answers.counts().batteries(), kind(largest, "battery"));
         assertEquals(answers.counts().alternators(), kind(largest, "alternator"));
         study.candidates()
-                .forEach(c -> assertEquals(answers.structure() == Structure.METAL, grounded(c)));
+                .forEach(
+                        c ->
+                                assertEquals(
+                                        answers.structure() == AirframeStructure.METAL,
+                                        grounded(c)));
         double cruiseWatts =
                 study.aircraft().loads().stream()
                         .mapToDouble(l -> l.averageAmps("cruise") * study.aircraft().nominalVolts())
@@ -108,7 +112,7 @@ class StarterTest {
     /** Breakers or electronic switching, and nothing else that differs. */
     @Test
     void theTwoKindsAreAlikeInAllThatProtectsNothing() {
-        for (Answers answers : List.of(everyAnswer().get(0), everyAnswer().get(16))) {
+        for (StarterAnswers answers : List.of(everyAnswer().get(0), everyAnswer().get(16))) {
             Path at = folder.resolve(answers.protection().name());
             assertEquals(List.of(), Starter.write(at, answers));
             Study study = StudyReader.read(at).study().orElseThrow();
@@ -161,7 +165,7 @@ class StarterTest {
     @Test
     void nothingIsEverOverwritten() throws IOException {
         Path file = Files.writeString(folder.resolve("notes.txt"), "mine");
-        Answers answers = everyAnswer().get(0);
+        StarterAnswers answers = everyAnswer().get(0);
         assertEquals(1, Starter.write(folder, answers).size());
         assertEquals(
                 "the folder is not empty: it holds notes.txt",
@@ -181,12 +185,12 @@ class StarterTest {
             assertThrows(
                     IllegalArgumentException.class,
                     () ->
-                            new Answers(
+                            new StarterAnswers(
                                     name,
                                     one,
-                                    Protection.BREAKERS,
+                                    LoadProtection.BREAKERS,
                                     Nominal.FOURTEEN_VOLTS,
-                                    Structure.METAL));
+                                    AirframeStructure.METAL));
         }
     }
 }

@@ -62,7 +62,7 @@ class StudyFormsTest {
 
     @Test
     void everyKindHasAFormWithTheFieldsThatItsReaderKnows() {
-        for (PartCatalogue.Kind kind : PartCatalogue.shipped().kinds()) {
+        for (PartCatalogue.CatalogueKind kind : PartCatalogue.shipped().kinds()) {
             String text = "parts: {x: {is: " + kind.word() + "}}\n";
             YamlDocument document = YamlDocument.of(Path.of("x.yaml"), text);
             Form form = FORMS.candidate(document, "parts", "x").orElseThrow();
@@ -71,7 +71,7 @@ class StudyFormsTest {
             assertTrue(keys.containsAll(usual.open()), kind.word());
             assertTrue(!kind.words().isBlank(), kind.word());
             assertTrue(form.fields().stream().noneMatch(FormField::isRequired), kind.word());
-            for (PartCatalogue.Value value : kind.classes().get(0).values()) {
+            for (PartCatalogue.CatalogueValue value : kind.classes().get(0).values()) {
                 assertTrue(keys.contains(value.key()), kind.word() + "." + value.key());
             }
         }
@@ -83,7 +83,7 @@ class StudyFormsTest {
                 field(FORMS.candidate(ONE, "parts", "alternator").orElseThrow(), "rating");
         assertEquals("40 A", rating.text().orElseThrow());
         for (String text : List.of("40", "40 V", "-3 A", "40 A (wild)", "forty", "40 A ±200 %")) {
-            Checked.Fault fault = rating.check(text).fault().orElseThrow();
+            Checked.TextFault fault = rating.check(text).fault().orElseThrow();
             String one = SampleStudy.ONE.replace("rating: 40 A", "rating: " + text);
             ReadStudy read = SampleStudy.read(folder, SampleStudy.STUDY, one);
             assertEquals(
@@ -170,9 +170,9 @@ class StudyFormsTest {
             boolean study = String.valueOf(document.file().getFileName()).equals("study.yaml");
             StudyForms forms = new StudyForms(study ? document : studyBeside(document));
             for (Form form : allForms(document, forms, study)) {
-                String kind = form.kind().map(Form.Kind::word).orElse("");
+                String kind = form.kind().map(Form.KindChoice::word).orElse("");
                 for (FormField field : form.fields()) {
-                    boolean group = field.input() instanceof FieldInput.Group;
+                    boolean group = field.input() instanceof FieldInput.NestedForm;
                     String place = DocumentPlaces.keys(form.path()).size() + kind + field.key();
                     if (!group && field.text().isPresent() && tried.add(place)) {
                         rewritten(document, forms, study, field);
@@ -228,7 +228,7 @@ class StudyFormsTest {
         Optional<Form> form = study ? forms.study(at) : forms.candidate(document, at);
         form.ifPresent(all::add);
         for (FormField field : form.map(Form::fields).orElse(List.of())) {
-            if (field.input() instanceof FieldInput.Group && field.text().isPresent()) {
+            if (field.input() instanceof FieldInput.NestedForm && field.text().isPresent()) {
                 collect(document, forms, study, DocumentPlaces.keys(field.path()), all);
             }
         }

@@ -57,7 +57,7 @@ class StudyReaderTest {
         assertEquals("EUR", study.heading().currency());
         assertEquals(14, study.aircraft().nominalVolts());
         LoadNeed radio = study.aircraft().load("radio").orElseThrow();
-        assertEquals(new Demand(Demand.Kind.CONSTANT_POWER, 1.5, 14), radio.demand());
+        assertEquals(new Demand(Demand.DemandKind.CONSTANT_POWER, 1.5, 14), radio.demand());
         assertEquals(OptionalInt.of(1), radio.shedOrder());
         assertEquals(List.of("a", "b"), study.aircraft().load("computer").orElseThrow().inputs());
         assertEquals("computer and pump", study.aircraft().engine().logic().inWords());
@@ -346,7 +346,7 @@ class StudyReaderTest {
                 shown.stream().filter(e -> e.path().equals("feeds.pump")).findFirst().orElseThrow();
         assertEquals(
                 List.of("pump-breaker", "pump-wire", "pump-return"),
-                pump.parts().stream().map(Expanded.Made::id).toList());
+                pump.parts().stream().map(Expanded.ExpandedPart::id).toList());
         assertEquals(
                 List.of("gauge AWG 16", "length 3 m (automatic, panel to tail)"),
                 pump.parts().get(1).values());

@@ -25,7 +25,7 @@ class CircuitTest {
                 .join("battery", "minus", "ground", "stud")
                 .wire("feed-a", 1, 0.02)
                 .wire("feed-b", 1, 0.02)
-                .load(Shelf.twoInputs("computer", Demand.Kind.CONSTANT_POWER, 1))
+                .load(Shelf.twoInputs("computer", Demand.DemandKind.CONSTANT_POWER, 1))
                 .join("battery", "plus", "feed-a", "a")
                 .join("battery", "plus", "feed-b", "a")
                 .join("feed-a", "b", "computer", "a")

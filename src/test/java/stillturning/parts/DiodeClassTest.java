@@ -14,7 +14,7 @@ import stillturning.parts.element.Rectifier;
 class DiodeClassTest {
 
     private static Rectifier inputDiode() {
-        return Shelf.twoInputs("computer", Demand.Kind.CONSTANT_POWER, 1).elements().stream()
+        return Shelf.twoInputs("computer", Demand.DemandKind.CONSTANT_POWER, 1).elements().stream()
                 .filter(Rectifier.class::isInstance)
                 .map(Rectifier.class::cast)
                 .findFirst()

@@ -168,7 +168,7 @@ class FailureModesTest {
 
     @Test
     void bothInputsOfALoadCanBeShortedTogether() {
-        Load computer = Shelf.twoInputs("computer", Demand.Kind.CONSTANT_POWER, 1.2);
+        Load computer = Shelf.twoInputs("computer", Demand.DemandKind.CONSTANT_POWER, 1.2);
         List<Element> after = computer.elements();
         for (FailureMode mode : computer.failureModes()) {
             after = mode.name().endsWith(" short") ? mode.on(after) : after;

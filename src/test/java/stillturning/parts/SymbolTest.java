@@ -11,8 +11,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.parts.Part.Role;
-import stillturning.parts.Symbol.Edge;
 import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Symbol.PinEdge;
 import stillturning.parts.element.Element;
 
 class SymbolTest {
@@ -58,7 +58,7 @@ class SymbolTest {
         Symbol symbol = new Unheard(Bench.tag("box")).symbols().get(0);
         assertEquals(Figure.BOX, symbol.figure());
         assertEquals(
-                List.of(Edge.LEFT, Edge.BELOW, Edge.RIGHT),
+                List.of(PinEdge.LEFT, PinEdge.BELOW, PinEdge.RIGHT),
                 symbol.pins().stream().map(Symbol.Pin::edge).toList());
     }
 

@@ -168,7 +168,8 @@ public record Replay(String id, Path folder, ReplayFile file) {
         Study study = drawn.study().orElseThrow(() -> new AssertionError(drawn.refusal()));
         Candidate candidate = study.candidates().get(0);
         try {
-            Moment moment = new Moment(course.in(), Moment.Span.FLOWN, Moment.Batteries.AS_STATED);
+            Moment moment =
+                    new Moment(course.in(), Moment.FlightSpan.FLOWN, Moment.Batteries.AS_STATED);
             Story story =
                     Timeline.quick(study, candidate, moment)
                             .tell(failure(candidate, course), course.pilot());

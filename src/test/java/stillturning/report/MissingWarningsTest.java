@@ -13,7 +13,7 @@ import stillturning.model.CriterionName;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Study;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 
 /** A failure that nobody sees asks for a warning; one that is seen does not. */
 class MissingWarningsTest {
@@ -28,12 +28,12 @@ class MissingWarningsTest {
                 .join("battery", "plus", "bus", "bar")
                 .join("alternator", "output", "bus", "bar")
                 .join("alternator", "field", "bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                 .join("computer", "plus", "bus", "bar")
                 .engine(new EngineLogic.One("computer"), true);
     }
 
-    private static List<MissingWarnings.Missing> missing(Bench bench) {
+    private static List<MissingWarnings.MissingWarning> missing(Bench bench) {
         Study study = bench.study();
         Study.Goals goals =
                 new Study.Goals(
@@ -50,7 +50,7 @@ class MissingWarningsTest {
 
     @Test
     void aBatteryThatRunsDownUnseenAsksForAWarningOfLowVoltage() {
-        MissingWarnings.Missing first = missing(flying(4)).get(0);
+        MissingWarnings.MissingWarning first = missing(flying(4)).get(0);
         // between 14.2 V charging and what a battery at work gives
         assertTrue(first.warning().startsWith("low voltage at bus, below 13."), first.warning());
         assertTrue(first.failures().contains("alternator: no output"), first.toString());

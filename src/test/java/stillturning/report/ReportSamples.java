@@ -15,7 +15,7 @@ import stillturning.model.EngineLogic;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.model.Terminal;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.report.html.Sources;
 import stillturning.report.html.Sources.SourceNote;
 import stillturning.report.pair.PairQuestion;
@@ -48,7 +48,7 @@ public final class ReportSamples {
         Study bench = oneBus().study();
         return new Study(
                 "benches",
-                new Study.Heading(title, about, true, "EUR"),
+                new Study.StudyHeading(title, about, true, "EUR"),
                 bench.aircraft(),
                 new Study.Goals(
                         bench.goals().failurePhase(),
@@ -135,9 +135,9 @@ public final class ReportSamples {
                 .bus("main-bus", "feed-1", "feed-2")
                 .breaker("radio-breaker", 5)
                 .breaker("field-breaker", 5)
-                .load("coils", Kind.CONSTANT_POWER, 3.5, Bench.HARDY)
-                .load("pump", Kind.CONSTANT_POWER, 5.5, Bench.HARDY)
-                .load("radio", Kind.CONSTANT_CURRENT, 2, Bench.HARDY)
+                .load("coils", DemandKind.CONSTANT_POWER, 3.5, Bench.HARDY)
+                .load("pump", DemandKind.CONSTANT_POWER, 5.5, Bench.HARDY)
+                .load("radio", DemandKind.CONSTANT_CURRENT, 2, Bench.HARDY)
                 .join("battery", "plus", "master-contactor", "in")
                 .join("master-contactor", "in", "master-contactor", "coil-plus")
                 .join("master-contactor", "coil-minus", "master", "in")

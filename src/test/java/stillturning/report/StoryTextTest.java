@@ -117,7 +117,7 @@ class StoryTextTest {
 
     @Test
     void loadsThatStopTogetherShareALineAndLaterCausesStillPointAtIt() {
-        List<EventLines.Line> lines =
+        List<EventLines.EventLine> lines =
                 EventLines.of(
                         story(
                                 new StoryEvent(0, Kind.FAILURE, "bus", "bus: short", -1),
@@ -145,7 +145,7 @@ class StoryTextTest {
                 List.of(happenings),
                 new Story.EngineFate(new Endurance.Lasts(90), Optional.empty(), 90, 0, 1, false),
                 new Story.Aftermath(Set.of(), Set.of(), false),
-                new Story.Measured(
+                new Story.Measurements(
                         List.of(),
                         List.of(),
                         List.of(),

@@ -10,14 +10,14 @@ import org.junit.jupiter.api.Test;
 import stillturning.assess.Assess;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Selectivity;
-import stillturning.assess.verdict.Selectivity.Example;
-import stillturning.assess.verdict.Selectivity.Pair;
+import stillturning.assess.verdict.Selectivity.FailureExample;
+import stillturning.assess.verdict.Selectivity.ProtectorPair;
 import stillturning.assess.verdict.Verdict;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.report.json.JsonReport;
 import stillturning.story.Pilot;
 import stillturning.story.UntoldStory;
@@ -33,14 +33,14 @@ class ToleranceWordsTest {
                 .bus("stub")
                 .part(Shelf.fuse("upstream", 8))
                 .join("battery", "plus", "upstream", "in")
-                .load("computer", Kind.CONSTANT_CURRENT, 0.01, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 0.01, Bench.HARDY)
                 .join("computer", "plus", "upstream", "out")
                 .part(Shelf.fuse("downstream", 5))
                 .join("upstream", "out", "downstream", "in")
                 .join("downstream", "out", "stub", "bar")
                 .closedSwitch("switch", "off")
                 .join("stub", "bar", "switch", "in")
-                .load("heater", Kind.CONSTANT_CURRENT, 6, Bench.HARDY)
+                .load("heater", DemandKind.CONSTANT_CURRENT, 6, Bench.HARDY)
                 .join("switch", "out", "heater", "plus")
                 .engine(new EngineLogic.One("computer"), true);
     }
@@ -79,15 +79,17 @@ class ToleranceWordsTest {
 
     @Test
     void thePageHasARowForEachPair() {
-        Example worst =
-                new Example(
+        FailureExample worst =
+                new FailureExample(
                         "stub: short",
                         0.02,
                         Double.POSITIVE_INFINITY,
                         Outcome.ENGINE_LOST,
                         Outcome.NO_EFFECT);
         List<String> cells =
-                ToleranceWords.table(new Selectivity(List.of(new Pair("main", "branch", 3, worst))))
+                ToleranceWords.table(
+                                new Selectivity(
+                                        List.of(new ProtectorPair("main", "branch", 3, worst))))
                         .rows()
                         .get(0)
                         .cells();

@@ -12,7 +12,7 @@ import stillturning.parts.Cable;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.protection.ProtectorCurves;
 import stillturning.sizing.Subject.Rated;
-import stillturning.sizing.result.ProtectorSize.Kind;
+import stillturning.sizing.result.ProtectorSize.ProtectorKind;
 
 class LimitsTest {
 
@@ -52,12 +52,12 @@ class LimitsTest {
     })
     void protectorsAreHeldAgainstTheChart(String awg, double breaker, double fuse) {
         Cable cable = Cable.awg(awg).orElseThrow();
-        assertEquals(breaker, rated(Kind.BREAKER).largestFor(cable).orElseThrow());
-        assertEquals(breaker, rated(Kind.CHANNEL).largestFor(cable).orElseThrow());
-        assertEquals(fuse, rated(Kind.FUSE).largestFor(cable).orElseThrow());
+        assertEquals(breaker, rated(ProtectorKind.BREAKER).largestFor(cable).orElseThrow());
+        assertEquals(breaker, rated(ProtectorKind.CHANNEL).largestFor(cable).orElseThrow());
+        assertEquals(fuse, rated(ProtectorKind.FUSE).largestFor(cable).orElseThrow());
     }
 
-    private static Rated rated(Kind kind) {
+    private static Rated rated(ProtectorKind kind) {
         return new Rated("x", kind, 5, ProtectorCurves.FAST_BREAKER);
     }
 
@@ -65,8 +65,8 @@ class LimitsTest {
     // the fast edge; so for a tenth of a second it lets through 20 A, for 0.38 s 10 A
     @Test
     void inrushIsHeldAgainstTheFastEdgeOfTheCurve() {
-        assertEquals(20, rated(Kind.BREAKER).letsThroughAmps(0.0999), 0.02);
-        assertEquals(10, rated(Kind.BREAKER).letsThroughAmps(0.3799), 0.01);
+        assertEquals(20, rated(ProtectorKind.BREAKER).letsThroughAmps(0.0999), 0.02);
+        assertEquals(10, rated(ProtectorKind.BREAKER).letsThroughAmps(0.3799), 0.01);
     }
 
     // Peukert's law in the rated-hour form (from memory): 100 Ah at 20 h and exponent 1.2 give 5 A

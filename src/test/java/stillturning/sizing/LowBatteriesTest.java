@@ -39,7 +39,7 @@ class LowBatteriesTest {
                 .join("battery", "minus", "ground", "stud")
                 .bus("bus")
                 .join("battery", "plus", "bus", "bar")
-                .load("engine-needs", Demand.Kind.CONSTANT_CURRENT, LOAD_AMPS, Bench.HARDY)
+                .load("engine-needs", Demand.DemandKind.CONSTANT_CURRENT, LOAD_AMPS, Bench.HARDY)
                 .join("engine-needs", "plus", "bus", "bar")
                 .part(Shelf.alternator("alternator", 14.2, alternatorAmps, false))
                 .join("alternator", "case", "ground", "stud")

@@ -17,8 +17,8 @@ import stillturning.files.StudyReader;
 import stillturning.model.Study;
 import stillturning.model.wiring.Bundles;
 import stillturning.parts.Cable;
-import stillturning.sizing.result.Passage;
-import stillturning.sizing.result.Passage.Kind;
+import stillturning.sizing.result.WirePassage;
+import stillturning.sizing.result.WirePassage.PassageKind;
 import stillturning.story.UntoldStory;
 
 /** A computer with two feeds that share a hole, behind a firewall: worked out by hand. */
@@ -71,7 +71,7 @@ class PassagesTest {
               - {bundle: panel-loom, parts: [battery-lead, radio]}
             """;
 
-    private static List<Passage> passages;
+    private static List<WirePassage> passages;
 
     @BeforeAll
     static void sized(@TempDir Path folder) throws IOException, UntoldStory {
@@ -86,7 +86,7 @@ class PassagesTest {
                         .passages();
     }
 
-    private static Passage passage(Kind kind, String name) {
+    private static WirePassage passage(PassageKind kind, String name) {
         return passages.stream()
                 .filter(p -> p.kind() == kind && p.name().equals(name))
                 .findFirst()
@@ -99,7 +99,7 @@ class PassagesTest {
      */
     @Test
     void bothFeedsOfTheEngineMustNotShareAHole() {
-        Passage hole = passage(Kind.HOLE, "bulkhead");
+        WirePassage hole = passage(PassageKind.HOLE, "bulkhead");
         assertEquals(
                 List.of("computer-a-wire", "computer-b-wire", "computer-return"), hole.wires());
         assertEquals(List.of("computer-a-wire", "computer-b-wire"), hole.company().apart());
@@ -111,7 +111,7 @@ class PassagesTest {
 
     @Test
     void anUnprotectedLeadIsToldInABundle() {
-        Passage loom = passage(Kind.BUNDLE, "panel-loom");
+        WirePassage loom = passage(PassageKind.BUNDLE, "panel-loom");
         assertEquals(List.of("battery-lead-wire"), loom.company().unguarded());
         assertEquals(Optional.empty(), loom.company().engine());
     }
@@ -119,8 +119,8 @@ class PassagesTest {
     /** Wires to the engine go by the cabin, so they cross twice; only there is the firewall. */
     @Test
     void crossingsFollowTheShortestWayAndKnowTheFirewall() {
-        Passage inside = passage(Kind.CROSSING, "panel - cabin");
-        Passage firewall = passage(Kind.CROSSING, "cabin - engine");
+        WirePassage inside = passage(PassageKind.CROSSING, "panel - cabin");
+        WirePassage firewall = passage(PassageKind.CROSSING, "cabin - engine");
         assertEquals(inside.wires(), firewall.wires());
         assertTrue(firewall.wires().contains("alternator-lead-wire"), firewall.toString());
         assertFalse(firewall.wires().contains("radio-wire"));
@@ -133,7 +133,7 @@ class PassagesTest {
 
     @Test
     void aBundleIsNeverThinnerThanItsWires() {
-        for (Passage passage : passages) {
+        for (WirePassage passage : passages) {
             assertTrue(passage.tied().metres() >= passage.tied().thickestMetres());
             assertTrue(passage.tied().bareHoleMetres() > passage.tied().metres());
         }

@@ -14,7 +14,7 @@ import stillturning.model.Installation;
 import stillturning.parts.Cable;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Demand;
-import stillturning.sizing.result.LoadAnalysis.Balance;
+import stillturning.sizing.result.LoadAnalysis.PhaseBalance;
 import stillturning.sizing.result.LoadAnalysis.Sum;
 import stillturning.sizing.result.Rule;
 import stillturning.sizing.result.SizeFinding;
@@ -53,7 +53,7 @@ class RandomSizingTest {
     }
 
     private static void feed(Bench bench, String load, SplittableRandom random) {
-        List<Demand.Kind> kinds = Shelf.DRAWING;
+        List<Demand.DemandKind> kinds = Shelf.DRAWING;
         bench.breaker(load + "-breaker", List.of(5.0, 7.5, 10.0, 20.0).get(random.nextInt(4)))
                 .part(wire(load + "-wire", random))
                 .load(
@@ -78,7 +78,7 @@ class RandomSizingTest {
         Bench bench = random(new SplittableRandom(seed));
         SizingReport report = Sizing.of(bench.study(), bench.candidate(), Installation.USUAL);
         String shown = "seed " + seed;
-        for (Balance balance : report.loads().phases()) {
+        for (PhaseBalance balance : report.loads().phases()) {
             for (Sum sum : List.of(balance.average(), balance.full())) {
                 assertTrue(sum.watts().lost() >= -1e-6, shown);
                 // what leaves the sources runs through loads and the alternator's field

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.Installation;
-import stillturning.model.Installation.Fit;
+import stillturning.model.Installation.FittedParts;
 import stillturning.model.LoadNeed;
 import stillturning.parts.Cable;
 import stillturning.parts.Load;
@@ -39,7 +39,7 @@ import stillturning.story.UntoldStory;
 class SizingTest {
 
     private static final TimeCurrentCurve ORDINARY = ProtectorCurves.ORDINARY_BREAKER;
-    private static final Demand TWO_AMPS = new Demand(Demand.Kind.CONSTANT_CURRENT, 2, 12);
+    private static final Demand TWO_AMPS = new Demand(Demand.DemandKind.CONSTANT_CURRENT, 2, 12);
 
     /** A battery on a bus, and a lamp behind a breaker and a wire of some size and length. */
     private static Bench lamp(double amps, double breakerAmps, String awg, double metres) {
@@ -56,7 +56,7 @@ class SizingTest {
                 .part(breaker)
                 .part(wire("lead", "8", 1))
                 .part(wire("lamp-wire", awg, metres))
-                .load("engine-needs", Demand.Kind.CONSTANT_CURRENT, amps, Bench.HARDY)
+                .load("engine-needs", Demand.DemandKind.CONSTANT_CURRENT, amps, Bench.HARDY)
                 .join("battery", "plus", "lead", "a")
                 .join("lead", "b", "bus", "feed")
                 .join("bus", "bar", "lamp-breaker", "in")
@@ -176,7 +176,7 @@ class SizingTest {
         assertEquals(2, circuit(report, "computer.a").amps(), 1e-6);
     }
 
-    private static WireSchedule.Circuit circuit(SizingReport report, String name) {
+    private static WireSchedule.LoadCircuit circuit(SizingReport report, String name) {
         return report.wires().circuits().stream()
                 .filter(c -> c.name().equals(name))
                 .findFirst()
@@ -212,11 +212,12 @@ class SizingTest {
                         .join("two", "plus", "bus", "feed-2")
                         .breaker("lamp-breaker", 5)
                         .part(wire("lamp-wire", "18", 1))
-                        .load("engine-needs", Demand.Kind.CONSTANT_CURRENT, 1, Bench.HARDY)
+                        .load("engine-needs", Demand.DemandKind.CONSTANT_CURRENT, 1, Bench.HARDY)
                         .join("bus", "bar", "lamp-breaker", "in")
                         .join("lamp-breaker", "out", "lamp-wire", "a")
                         .join("lamp-wire", "b", "engine-needs", "plus");
-        Fit fit = new Fit(Map.of(), Map.of(), Map.of(), Map.of("lamp-breaker", 200.0));
+        FittedParts fit =
+                new FittedParts(Map.of(), Map.of(), Map.of(), Map.of("lamp-breaker", 200.0));
         SizingReport report =
                 size(bench, new Installation(laying(), Map.of(), Map.of(), Map.of("bench", fit)));
         double amps = report.devices().protectors().get(0).fault().amps();
@@ -269,7 +270,7 @@ class SizingTest {
         assertEquals(10, finding.allowed(), 1e-6);
         assertTrue(finding.found() > 20);
         assertEquals(1, of(report, Rule.CHARGE).size());
-        LoadAnalysis.Balance balance = report.loads().phases().get(0);
+        LoadAnalysis.PhaseBalance balance = report.loads().phases().get(0);
         assertEquals(10, balance.average().generatedAmps(), 0.01);
         assertEquals(20, balance.average().loadAmps(), 1e-6);
         assertTrue(balance.average().watts().lost() > 0);
@@ -284,7 +285,7 @@ class SizingTest {
                 .join("alternator", "output", "bus", "bar")
                 .join("alternator", "field", "bus", "bar")
                 .battery("own-cell", 7, 0.04, 1)
-                .load("clock", Demand.Kind.CONSTANT_CURRENT, 1, Bench.HARDY)
+                .load("clock", Demand.DemandKind.CONSTANT_CURRENT, 1, Bench.HARDY)
                 .join("clock", "plus", "own-cell", "plus");
         SizingReport report = size(bench);
         assertEquals(List.of(), of(report, Rule.ALTERNATOR));

@@ -21,7 +21,7 @@ import stillturning.model.EngineLogic;
 import stillturning.parts.Part;
 import stillturning.parts.switching.Switch.Throw;
 import stillturning.structure.StructureFindings.LoadWays;
-import stillturning.structure.StructureFindings.Ways;
+import stillturning.structure.StructureFindings.SupplyWays;
 
 /** Findings on random small candidates against a slow and plain look at the same. */
 class RandomCandidatesTest {
@@ -104,7 +104,7 @@ class RandomCandidatesTest {
     }
 
     private static void assertCut(
-            Ways ways, List<String> parts, Predicate<Set<String>> joined, String at) {
+            SupplyWays ways, List<String> parts, Predicate<Set<String>> joined, String at) {
         boolean joinedAtAll = joined.test(Set.of());
         boolean cuttable = !joined.test(Set.copyOf(parts));
         assertTrue(ways.proven(), at);

@@ -45,13 +45,13 @@ import stillturning.parts.source.Battery;
 import stillturning.parts.source.DcConverter;
 import stillturning.parts.switching.Contactor;
 import stillturning.parts.switching.SolidStateController;
-import stillturning.parts.switching.SolidStateController.Output;
+import stillturning.parts.switching.SolidStateController.OutputChannel;
 import stillturning.parts.switching.Switch;
 
 /** Wires up invented candidates of which only the shape counts. */
 final class Rig {
 
-    private static final Demand DEMAND = new Demand(Demand.Kind.CONSTANT_CURRENT, 1, 12);
+    private static final Demand DEMAND = new Demand(Demand.DemandKind.CONSTANT_CURRENT, 1, 12);
     private static final Tolerance TOLERANCE = new Tolerance(6, 6.5, 0.02, 0.5, 40, 1);
 
     private final List<Part> parts = new ArrayList<>();
@@ -86,7 +86,9 @@ final class Rig {
     Rig alternator(String id, boolean needsBattery) {
         OutputBySpeed output =
                 new OutputBySpeed(
-                        List.of(new OutputBySpeed.Point(20, 0), new OutputBySpeed.Point(60, 40)));
+                        List.of(
+                                new OutputBySpeed.OutputPoint(20, 0),
+                                new OutputBySpeed.OutputPoint(60, 40)));
         Alone alone =
                 new Alone(
                         needsBattery ? WithoutBattery.GIVES_UP : WithoutBattery.STEADY,
@@ -126,14 +128,14 @@ final class Rig {
                         tag(id),
                         new DcConverter.Rating(12, 0.01, 5),
                         0.9,
-                        new Conversion.Input(0.1, 8, 9)));
+                        new Conversion.InputSide(0.1, 8, 9)));
     }
 
     Rig controller(String id, boolean... closedByDefault) {
-        List<Output> outputs = new ArrayList<>();
+        List<OutputChannel> outputs = new ArrayList<>();
         for (boolean closed : closedByDefault) {
             outputs.add(
-                    new Output(
+                    new OutputChannel(
                             new Switching(0.01, 100),
                             new Trip(10, ProtectorCurves.ELECTRONIC_TRIP, 1),
                             closed));

@@ -14,10 +14,10 @@ import stillturning.model.Chances.Shared;
 import stillturning.model.Chances.Sharing;
 import stillturning.model.Study.Aircraft;
 import stillturning.model.Zone;
+import stillturning.model.Zone.FirewallSide;
 import stillturning.model.Zone.Hazard;
-import stillturning.model.Zone.Side;
+import stillturning.structure.SharedPlaces.CommonPlaceKind;
 import stillturning.structure.SharedPlaces.HotFeed;
-import stillturning.structure.SharedPlaces.Kind;
 import stillturning.structure.SharedPlaces.SharedPlace;
 
 /** Invented candidates whose feeds meet where it can be seen by eye. */
@@ -47,11 +47,11 @@ class SharedPlacesTest {
         Aircraft bare = rig.aircraft();
         List<Zone> zones =
                 List.of(
-                        new Zone("cabin", "cabin", Side.COLD, Set.of(Hazard.WATER), 25),
+                        new Zone("cabin", "cabin", FirewallSide.COLD, Set.of(Hazard.WATER), 25),
                         new Zone(
                                 "engine",
                                 "engine zone",
-                                Side.HOT,
+                                FirewallSide.HOT,
                                 Set.of(Hazard.CHAFE, Hazard.HEAT),
                                 70));
         Aircraft aircraft =
@@ -70,14 +70,14 @@ class SharedPlacesTest {
                         : Map.of(wires[0], route, wires[1], route));
     }
 
-    private static List<SharedPlace> of(SharedPlaces found, Kind kind) {
+    private static List<SharedPlace> of(SharedPlaces found, CommonPlaceKind kind) {
         return found.shared().stream().filter(s -> s.place().kind() == kind).toList();
     }
 
     @Test
     void feedsThatBothPassTheHotSideAreNamedWithItsHazards() {
         SharedPlaces found = found(twoFeeds(), routed("battery-feed", "backup-feed"));
-        SharedPlace hot = of(found, Kind.ZONE).get(1);
+        SharedPlace hot = of(found, CommonPlaceKind.ZONE).get(1);
         assertEquals(
                 "both feeds of computer-a pass engine zone (hot side; heat, chafe): battery-feed"
                         + " and backup-feed; neither has another way; wiring is kept away from"
@@ -89,9 +89,9 @@ class SharedPlacesTest {
         assertEquals(List.of("battery-feed"), hot.one().parts());
         assertEquals(List.of("backup-feed"), hot.other().parts());
         assertEquals(List.of(Hazard.HEAT, Hazard.CHAFE), hot.place().hazards());
-        SharedPlace crossing = of(found, Kind.CROSSING).get(0);
+        SharedPlace crossing = of(found, CommonPlaceKind.CROSSING).get(0);
         assertEquals("cabin to engine zone", crossing.place().name());
-        assertEquals(1, of(found, Kind.CROSSING).size());
+        assertEquals(1, of(found, CommonPlaceKind.CROSSING).size());
     }
 
     @Test
@@ -105,8 +105,8 @@ class SharedPlacesTest {
     @Test
     void aFeedAroundTheHotSideLeavesTheOtherItsWay() {
         SharedPlaces found = found(twoFeeds(), routed("backup-feed"));
-        assertEquals(List.of(), of(found, Kind.CROSSING));
-        assertEquals(1, of(found, Kind.ZONE).size());
+        assertEquals(List.of(), of(found, CommonPlaceKind.CROSSING));
+        assertEquals(1, of(found, CommonPlaceKind.ZONE).size());
         HotFeed hot = found.hotSide().get(0);
         assertEquals(1, found.hotSide().size());
         assertFalse(hot.endsThere());
@@ -152,7 +152,7 @@ class SharedPlacesTest {
             Shared one = new Shared(sharing, "x8", List.of("backup-feed"), Optional.empty());
             SharedPlaces found =
                     found(twoFeeds(), new Odds(Map.of(), List.of(one, both), Map.of()));
-            List<SharedPlace> there = of(found, Kind.valueOf(sharing.name()));
+            List<SharedPlace> there = of(found, CommonPlaceKind.valueOf(sharing.name()));
             assertEquals(1, there.size(), found.toString());
             assertEquals("x7", there.get(0).place().name());
             assertTrue(there.get(0).neitherElsewhere());
@@ -184,10 +184,10 @@ class SharedPlacesTest {
                 List.of(
                         "the feeds of pump-1 at plus and of pump-2 at plus pass the connector j1"
                                 + " (water): j1; neither has another way"),
-                of(found, Kind.CONNECTOR).stream().map(SharedPlace::words).toList());
+                of(found, CommonPlaceKind.CONNECTOR).stream().map(SharedPlace::words).toList());
         assertEquals(
                 List.of("ground", "pumps-ground"),
-                of(found, Kind.GROUND).stream().map(s -> s.place().name()).toList());
+                of(found, CommonPlaceKind.GROUND).stream().map(s -> s.place().name()).toList());
         assertEquals("pump-1 or pump-2", found.shared().get(0).function());
         rig.allOf("pump-1", "pump-2");
         assertEquals(List.of(), found(rig, NOTHING_KNOWN).shared());

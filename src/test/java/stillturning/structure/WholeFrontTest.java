@@ -220,8 +220,8 @@ class WholeFrontTest {
         private record Choice(String words, boolean less, List<Integer> to)
                 implements Step<List<Integer>> {
             @Override
-            public Turn turn() {
-                return less ? Turn.LESS : Turn.MORE;
+            public StepEffect turn() {
+                return less ? StepEffect.LESS : StepEffect.MORE;
             }
 
             @Override
@@ -236,8 +236,8 @@ class WholeFrontTest {
         }
 
         @Override
-        public Look look(List<Integer> member, List<String> evidence) {
-            return new Look() {
+        public FirstLook look(List<Integer> member, List<String> evidence) {
+            return new FirstLook() {
                 @Override
                 public List<Double> atBest() {
                     return knowing

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import stillturning.yaml.LooseNames.Name;
+import stillturning.yaml.LooseNames.LooseName;
 import stillturning.yaml.LooseNames.Named;
 
 class LooseNamesTest {
@@ -38,7 +38,7 @@ class LooseNamesTest {
                     .toList();
 
     private static Named<String> part(String id) {
-        return new Named<>(id, List.of(Name.of(id)));
+        return new Named<>(id, List.of(LooseName.of(id)));
     }
 
     @ParameterizedTest
@@ -123,8 +123,9 @@ class LooseNamesTest {
         List<Named<String>> names =
                 List.of(
                         part("main-bus"),
-                        new Named<>("short", List.of(new Name("main-bus", "short to ground"))),
-                        new Named<>("stud", List.of(new Name("main-bus", "feed-1 stud open"))));
+                        new Named<>("short", List.of(new LooseName("main-bus", "short to ground"))),
+                        new Named<>(
+                                "stud", List.of(new LooseName("main-bus", "feed-1 stud open"))));
         assertEquals(List.of("main-bus"), LooseNames.best("main bus", names));
         assertEquals(List.of("short"), LooseNames.best("main bus short", names));
         assertEquals(List.of("short"), LooseNames.best("short of the main bus to ground", names));
@@ -134,7 +135,7 @@ class LooseNamesTest {
     @Test
     void aLoneLetterDoesNotBeginAWordOfTheTail() {
         List<Named<String>> names =
-                List.of(new Named<>("wire", List.of(new Name("computer-wire", "chafed"))));
+                List.of(new Named<>("wire", List.of(new LooseName("computer-wire", "chafed"))));
         assertEquals(List.of(), LooseNames.best("computer c", names));
         assertEquals(List.of("wire"), LooseNames.best("computer ch", names));
     }
@@ -142,7 +143,9 @@ class LooseNamesTest {
     @Test
     void anyOfSeveralNamesOfAThingWillDo() {
         List<Named<String>> names =
-                List.of(new Named<>("b1", List.of(Name.of("b1"), Name.of("Ship's battery"))));
+                List.of(
+                        new Named<>(
+                                "b1", List.of(LooseName.of("b1"), LooseName.of("Ship's battery"))));
         assertEquals(List.of("b1"), LooseNames.best("ships battery", names));
         assertEquals(List.of("b1"), LooseNames.best("B 1", names));
     }

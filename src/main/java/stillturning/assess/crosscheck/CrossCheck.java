@@ -14,7 +14,7 @@ import stillturning.story.MotorStart;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.StateBar;
-import stillturning.story.StateBar.Doing;
+import stillturning.story.StateBar.Activity;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
@@ -104,8 +104,8 @@ public final class CrossCheck {
 
     /** Whether the engine runs when everything quick is over. */
     private static boolean runs(Story story) {
-        List<StateBar.Span> engine = story.bars().get(0).spans();
-        return engine.get(engine.size() - 1).doing() == Doing.RUNS;
+        List<StateBar.StateSpan> engine = story.bars().get(0).spans();
+        return engine.get(engine.size() - 1).doing() == Activity.RUNS;
     }
 
     private Failure failure(Removal removal) {

@@ -23,7 +23,7 @@ import stillturning.parts.element.Generator;
 import stillturning.parts.element.Generator.Alone;
 import stillturning.parts.element.Generator.WithoutBattery;
 import stillturning.parts.element.Guard;
-import stillturning.parts.element.Guard.Trip;
+import stillturning.parts.element.Guard.GuardTrip;
 import stillturning.parts.element.Tolerance;
 
 /** A study and a candidate with some of what only stories know taken away. */
@@ -53,8 +53,8 @@ record IdealisedCandidate(Study study, Candidate candidate) {
             case TIME -> with(new Lasting());
             case WEAK_SUPPLY -> with(new Light());
             case WAITING -> patient();
-            case PILOT -> acting(procedure -> procedure.doing().automatic().isPresent());
-            case AUTOMATIC -> acting(procedure -> procedure.doing().automatic().isEmpty());
+            case PILOT -> acting(procedure -> procedure.execution().automatic().isPresent());
+            case AUTOMATIC -> acting(procedure -> procedure.execution().automatic().isEmpty());
             case MANAGEMENT -> with(new Unmanaged());
             case OVER_VOLTAGE -> with(new Hardened());
             case UNSTEADY -> with(new Steady());
@@ -165,7 +165,8 @@ record IdealisedCandidate(Study study, Candidate candidate) {
 
         @Override
         public Element visit(Conversion c) {
-            Conversion.Input input = new Conversion.Input(0, CONTENT_VOLTS, 2 * CONTENT_VOLTS);
+            Conversion.InputSide input =
+                    new Conversion.InputSide(0, CONTENT_VOLTS, 2 * CONTENT_VOLTS);
             return new Conversion(c.name(), c.from(), c.to(), c.output(), c.efficiency(), input);
         }
     }
@@ -179,8 +180,8 @@ record IdealisedCandidate(Study study, Candidate candidate) {
 
         @Override
         public Element visit(Guard guard) {
-            Trip now = guard.trip();
-            return guard.trippingAt(new Trip(UNHARMED_VOLTS, now.seconds(), now.action()));
+            GuardTrip now = guard.trip();
+            return guard.trippingAt(new GuardTrip(UNHARMED_VOLTS, now.seconds(), now.action()));
         }
     }
 

@@ -20,7 +20,11 @@ import stillturning.model.CriterionName;
  * @param inseparable why some groups go together; empty if none do
  */
 public record Attribution(
-        Candidate from, Candidate to, List<Share> shares, List<Mix> mixes, String inseparable) {
+        Candidate from,
+        Candidate to,
+        List<AttributedShare> shares,
+        List<Mix> mixes,
+        String inseparable) {
 
     /**
      * The part of a group, or of groups that go together, in the difference.
@@ -32,13 +36,13 @@ public record Attribution(
      * @param points share in the difference of the points
      * @param missed share in the difference of hard requirements missed
      */
-    public record Share(
+    public record AttributedShare(
             List<Group> together,
             List<String> parts,
             Map<CriterionName, Double> values,
             double points,
             double missed) {
-        public Share {
+        public AttributedShare {
             together = List.copyOf(together);
             parts = List.copyOf(parts);
             values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
@@ -78,19 +82,19 @@ public record Attribution(
     }
 
     /** Whether exchanging just this turns the order of the two, or makes or breaks a tie. */
-    public boolean turnedBy(Share share) {
+    public boolean turnedBy(AttributedShare share) {
         int asTheyAre = sign(all().against(none()));
         return sign(ifBothHaveTheSeconds(share)) != asTheyAre
                 || sign(ifBothHaveTheFirsts(share)) != asTheyAre;
     }
 
     /** Above 0 if the second is before the first once both have what the second has there. */
-    public int ifBothHaveTheSeconds(Share share) {
+    public int ifBothHaveTheSeconds(AttributedShare share) {
         return all().against(with(asSet(share.together())));
     }
 
     /** Above 0 if the second is before the first once both have what the first has there. */
-    public int ifBothHaveTheFirsts(Share share) {
+    public int ifBothHaveTheFirsts(AttributedShare share) {
         Set<Group> others = EnumSet.noneOf(Group.class);
         all().exchanged().stream()
                 .filter(group -> !share.together().contains(group))

@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
-import stillturning.assess.exchange.Attribution.Share;
+import stillturning.assess.exchange.Attribution.AttributedShare;
 import stillturning.assess.ranking.AppliedScale;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.requirement.Effort;
@@ -266,7 +266,7 @@ public final class Exchange {
             Map<Group, List<String>> differences,
             List<Mix> mixes,
             String inseparable) {
-        List<Share> shares = new ArrayList<>();
+        List<AttributedShare> shares = new ArrayList<>();
         double[] points = shares(mixes, Mix::points);
         double[] missed = shares(mixes, Mix::missed);
         Map<CriterionName, double[]> values = new EnumMap<>(CriterionName.class);
@@ -285,7 +285,7 @@ public final class Exchange {
                             .flatMap(g -> differences.getOrDefault(g, List.of()).stream())
                             .distinct()
                             .toList();
-            shares.add(new Share(bundles.get(i), parts, own, points[i], missed[i]));
+            shares.add(new AttributedShare(bundles.get(i), parts, own, points[i], missed[i]));
         }
         return new Attribution(from.candidate(), to.candidate(), shares, mixes, inseparable);
     }

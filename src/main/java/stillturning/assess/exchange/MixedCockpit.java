@@ -11,7 +11,7 @@ import stillturning.model.Candidate;
 import stillturning.model.Cockpit;
 import stillturning.model.Cue;
 import stillturning.model.Procedure;
-import stillturning.model.Procedure.Doing;
+import stillturning.model.Procedure.Execution;
 import stillturning.model.Reach;
 import stillturning.parts.Lever;
 
@@ -78,7 +78,7 @@ record MixedCockpit(Candidate led, Candidate other, Candidate mix) {
                                 one.responseSeconds(),
                                 moves(one.moves(), inOther(one.name())),
                                 one.sheds(),
-                                doing(one.doing())));
+                                doing(one.execution())));
             }
         }
         return List.copyOf(procedures);
@@ -93,8 +93,8 @@ record MixedCockpit(Candidate led, Candidate other, Candidate mix) {
     }
 
     /** What is no longer there does nothing by itself; then it is the pilot who does it. */
-    private Doing doing(Doing doing) {
+    private Execution doing(Execution doing) {
         Optional<String> automatic = doing.automatic().filter(a -> mix.part(a).isPresent());
-        return new Doing(automatic, doing.eachSeconds(), doing.pressesStarter());
+        return new Execution(automatic, doing.eachSeconds(), doing.pressesStarter());
     }
 }

@@ -7,9 +7,9 @@ import java.util.List;
 final class Front<T> {
 
     /** Something on the front. */
-    record Placed<T>(T thing, List<Double> values) {}
+    record FrontMember<T>(T thing, List<Double> values) {}
 
-    private final List<Placed<T>> placed = new ArrayList<>();
+    private final List<FrontMember<T>> placed = new ArrayList<>();
 
     /** Puts a thing on the front, unless one there is as good in everything. */
     boolean add(T thing, List<Double> values) {
@@ -17,7 +17,7 @@ final class Front<T> {
             return false;
         }
         placed.removeIf(old -> asGood(values, old.values));
-        placed.add(new Placed<>(thing, values));
+        placed.add(new FrontMember<>(thing, values));
         return true;
     }
 
@@ -26,7 +26,7 @@ final class Front<T> {
         return placed.stream().anyMatch(p -> asGood(p.values, values));
     }
 
-    List<Placed<T>> all() {
+    List<FrontMember<T>> all() {
         return List.copyOf(placed);
     }
 

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import stillturning.assess.front.Lanes.Pick;
-import stillturning.assess.front.Space.Look;
+import stillturning.assess.front.Space.FirstLook;
 
 /**
  * Searches a space for what nothing outdoes.
@@ -57,14 +57,16 @@ public final class FrontSearch<C> {
             List<Pick<C>> picks =
                     lanes.round(
                             Math.min(ROUND, limits.trials() - tried),
-                            front.all().stream().map(Front.Placed::thing).toList());
+                            front.all().stream().map(Front.FrontMember::thing).toList());
             whole = picks.isEmpty();
             look(fresh(picks));
             watch.seen(tally(), values());
         }
         return new Found<>(
                 front.all().stream()
-                        .sorted(Comparator.comparing(Front.Placed::values, FrontSearch::compare))
+                        .sorted(
+                                Comparator.comparing(
+                                        Front.FrontMember::values, FrontSearch::compare))
                         .map(placed -> placed.thing().member())
                         .toList(),
                 starts.stream().map(Node::member).toList(),
@@ -73,7 +75,7 @@ public final class FrontSearch<C> {
     }
 
     private List<List<Double>> values() {
-        return front.all().stream().map(Front.Placed::values).toList();
+        return front.all().stream().map(Front.FrontMember::values).toList();
     }
 
     private static int compare(List<Double> one, List<Double> other) {
@@ -154,7 +156,7 @@ public final class FrontSearch<C> {
         if (kept.isPresent()) {
             return kept.get();
         }
-        Look look = space.look(node.thing(), node.evidence());
+        FirstLook look = space.look(node.thing(), node.evidence());
         return node.steps() > 0 && front.isReached(look.atBest())
                 ? new TrialResult.Outdone(node.evidence())
                 : look.trial();

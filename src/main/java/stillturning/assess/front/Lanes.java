@@ -8,7 +8,7 @@ import java.util.PriorityQueue;
 import java.util.Queue;
 import java.util.function.ToDoubleFunction;
 import stillturning.assess.front.Space.Step;
-import stillturning.assess.front.Space.Turn;
+import stillturning.assess.front.Space.StepEffect;
 
 /**
  * In which order steps are taken: some from what is on the front, towards less before towards more;
@@ -20,10 +20,11 @@ final class Lanes<C> {
     /** A step and from where it is taken. */
     record Pick<C>(Node<C> from, Step<C> step) {}
 
-    private static final List<Turn> LESS = List.of(Turn.LESS);
-    private static final List<Turn> CHANGED = List.of(Turn.OTHER, Turn.MORE);
-    private static final List<Turn> MENDING = List.of(Turn.MORE, Turn.OTHER, Turn.LESS);
-    private static final List<Turn> ANY = List.of(Turn.values());
+    private static final List<StepEffect> LESS = List.of(StepEffect.LESS);
+    private static final List<StepEffect> CHANGED = List.of(StepEffect.OTHER, StepEffect.MORE);
+    private static final List<StepEffect> MENDING =
+            List.of(StepEffect.MORE, StepEffect.OTHER, StepEffect.LESS);
+    private static final List<StepEffect> ANY = List.of(StepEffect.values());
 
     /** Steps of a round for each lane, the last one having the rest. */
     private static final int LESS_QUOTA = 6;
@@ -101,7 +102,8 @@ final class Lanes<C> {
         }
     }
 
-    private void fromFront(List<Pick<C>> picks, int most, List<Node<C>> front, List<Turn> turns) {
+    private void fromFront(
+            List<Pick<C>> picks, int most, List<Node<C>> front, List<StepEffect> turns) {
         List<Node<C>> open =
                 new ArrayList<>(front.stream().filter(node -> node.steps() < limit).toList());
         while (picks.size() < most && !open.isEmpty()) {
@@ -126,7 +128,7 @@ final class Lanes<C> {
             List<Pick<C>> picks,
             int most,
             Queue<Waiting<C>> queue,
-            List<Turn> turns,
+            List<StepEffect> turns,
             ToDoubleFunction<Node<C>> order) {
         while (picks.size() < most && !queue.isEmpty()) {
             Node<C> next = queue.remove().node;

@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import stillturning.assess.front.Space.Step;
-import stillturning.assess.front.Space.Turn;
+import stillturning.assess.front.Space.StepEffect;
 
 /** A thing that was reached, and the steps from it that are left. */
 final class Node<C> {
@@ -24,7 +24,7 @@ final class Node<C> {
     private final C thing;
     private final String way;
     private final List<Made<C>> made = new ArrayList<>();
-    private final Map<Turn, Deque<Step<C>>> left = new EnumMap<>(Turn.class);
+    private final Map<StepEffect, Deque<Step<C>>> left = new EnumMap<>(StepEffect.class);
     private @Nullable Node<C> from;
     private String words;
     private int steps;
@@ -116,9 +116,9 @@ final class Node<C> {
     }
 
     /** The next step left of one of these turns. */
-    Optional<Step<C>> take(Space<C> space, List<Turn> turns) {
+    Optional<Step<C>> take(Space<C> space, List<StepEffect> turns) {
         open(space);
-        for (Turn turn : turns) {
+        for (StepEffect turn : turns) {
             Deque<Step<C>> of = left.get(turn);
             if (of != null && !of.isEmpty()) {
                 taken++;

@@ -30,10 +30,10 @@ public interface Space<C> {
      *
      * @param evidence what decided of the thing that it was made from
      */
-    Look look(C thing, List<String> evidence);
+    FirstLook look(C thing, List<String> evidence);
 
     /** A thing looked at, first from afar. */
-    interface Look {
+    interface FirstLook {
 
         /** Values, less is better, that it does not fall below, whatever the trial would say. */
         List<Double> atBest();
@@ -51,14 +51,14 @@ public interface Space<C> {
         /** In words, one of its kind among the steps from one thing. */
         String words();
 
-        Turn turn();
+        StepEffect turn();
 
         /** Where it leads; empty if it cannot be taken after all. */
         Optional<C> taken();
     }
 
     /** What a step does to the thing as a whole. */
-    enum Turn {
+    enum StepEffect {
         LESS,
         OTHER,
         MORE

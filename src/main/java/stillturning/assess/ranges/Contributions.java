@@ -31,7 +31,7 @@ final class Contributions {
     private final double all;
 
     /** One input's part. */
-    record Part(int input, double share, boolean rises) {}
+    record InputShare(int input, double share, boolean rises) {}
 
     /**
      * @param inputs value by sample and input
@@ -53,8 +53,8 @@ final class Contributions {
     }
 
     /** The parts that stand out, the greatest first. */
-    List<Part> parts() {
-        List<Part> parts = new ArrayList<>();
+    List<InputShare> parts() {
+        List<InputShare> parts = new ArrayList<>();
         for (int free = rest.length - 2; free > 0 && all > 0; free--) {
             int best = best();
             if (best < 0) {
@@ -67,7 +67,7 @@ final class Contributions {
             if (explained / all < LEAST_SHARE || explained * free < STANDS_OUT * left) {
                 break;
             }
-            parts.add(new Part(best, explained / all, slope > 0));
+            parts.add(new InputShare(best, explained / all, slope > 0));
             remove(column, rest);
             for (double[] other : columns) {
                 remove(column, other);

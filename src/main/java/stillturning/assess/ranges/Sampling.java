@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
 import stillturning.assess.Assess;
 import stillturning.assess.ranges.EnduranceRange.Contributor;
 import stillturning.assess.ranges.EnduranceRange.Quantiles;
-import stillturning.assess.ranges.StudyVariant.Made;
+import stillturning.assess.ranges.StudyVariant.VariedStudy;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;
@@ -89,7 +89,7 @@ public final class Sampling {
     }
 
     private Sample sample(double[] places) {
-        Made made = making.at(places);
+        VariedStudy made = making.at(places);
         if (made.study().isEmpty()) {
             return new Sample(made.places(), Optional.empty(), made.refusal());
         }

@@ -13,7 +13,7 @@ public interface StudyVariant {
      *
      * @param places from 0 for the low end to 1 for the high end of the range, by input
      */
-    Made at(double[] places);
+    VariedStudy at(double[] places);
 
     /**
      * What came of it.
@@ -22,8 +22,8 @@ public interface StudyVariant {
      * @param places where the inputs are in the end, which may differ from what was asked for
      * @param refusal why there is no study; empty if there is one
      */
-    record Made(Optional<Study> study, List<Double> places, String refusal) {
-        public Made {
+    record VariedStudy(Optional<Study> study, List<Double> places, String refusal) {
+        public VariedStudy {
             places = List.copyOf(places);
         }
     }

@@ -15,7 +15,7 @@ package stillturning.assess.ranking;
 public record Scale(double worst, double halfway, double best) {
 
     /** Where a value lies. */
-    public enum Place {
+    public enum ScalePlace {
         BEYOND_WORST,
         WITHIN,
         BEYOND_BEST
@@ -50,11 +50,11 @@ public record Scale(double worst, double halfway, double best) {
     }
 
     /** Whether a value lies on the scale, its ends included. */
-    public Place placeOf(double value) {
+    public ScalePlace placeOf(double value) {
         double sign = Math.signum(best - worst);
         if (sign * value < sign * worst) {
-            return Place.BEYOND_WORST;
+            return ScalePlace.BEYOND_WORST;
         }
-        return sign * value > sign * best ? Place.BEYOND_BEST : Place.WITHIN;
+        return sign * value > sign * best ? ScalePlace.BEYOND_BEST : ScalePlace.WITHIN;
     }
 }

@@ -32,10 +32,10 @@ import stillturning.parts.Part;
 public record Suggestion(
         List<String> moves,
         CandidateDifferences differences,
-        Burden before,
-        Burden after,
+        CandidateBurden before,
+        CandidateBurden after,
         List<String> left,
-        List<Trouble> troubles) {
+        List<Worsening> troubles) {
     public Suggestion {
         moves = List.copyOf(moves);
         left = List.copyOf(left);
@@ -48,7 +48,7 @@ public record Suggestion(
      * @param what a failure by its name, or a requirement
      * @param comesTo what comes of it in words
      */
-    public record Trouble(String what, String comesTo) {}
+    public record Worsening(String what, String comesTo) {}
 
     /**
      * A candidate changed by moves.
@@ -62,15 +62,15 @@ public record Suggestion(
         return new Suggestion(
                 moves,
                 differences,
-                Burden.of(before, weights),
-                Burden.of(after, weights),
+                CandidateBurden.of(before, weights),
+                CandidateBurden.of(after, weights),
                 left,
                 troubles(differences, before, after));
     }
 
-    private static List<Trouble> troubles(
+    private static List<Worsening> troubles(
             CandidateDifferences differences, Appraisal before, Appraisal after) {
-        List<Trouble> troubles = new ArrayList<>();
+        List<Worsening> troubles = new ArrayList<>();
         differences.shifts().stream()
                 .filter(shift -> !shift.better() && harms(shift.after()))
                 .map(Suggestion::trouble)
@@ -82,7 +82,7 @@ public record Suggestion(
         Set<String> missedBefore = new LinkedHashSet<>(Wanted.missed(before));
         Wanted.missed(after).stream()
                 .filter(requirement -> !missedBefore.contains(requirement))
-                .map(requirement -> new Trouble(requirement, "missed"))
+                .map(requirement -> new Worsening(requirement, "missed"))
                 .forEach(troubles::add);
         return troubles;
     }
@@ -93,12 +93,12 @@ public record Suggestion(
                 || outcome == Outcome.INTERRUPTED;
     }
 
-    private static Trouble trouble(Shift shift) {
-        return new Trouble(shift.failure(), shift.after().words());
+    private static Worsening trouble(Shift shift) {
+        return new Worsening(shift.failure(), shift.after().words());
     }
 
-    private static Trouble trouble(Verdict verdict) {
-        return new Trouble(verdict.failure().name(), verdict.outcome().words());
+    private static Worsening trouble(Verdict verdict) {
+        return new Worsening(verdict.failure().name(), verdict.outcome().words());
     }
 
     /** How many parts are added, left out or altered. */
@@ -124,7 +124,8 @@ public record Suggestion(
      * @param left how much of what was asked for it does not mend, or less
      */
     public static List<Double> atBest(Study study, int left, Candidate before, Scrutiny after) {
-        Burden burden = Burden.of(after, study.goals().preferences().complexity());
+        CandidateBurden burden =
+                CandidateBurden.of(after, study.goals().preferences().complexity());
         return values(left, 0, touched(after.candidate(), before), burden);
     }
 
@@ -133,7 +134,7 @@ public record Suggestion(
         return values(left.size(), troubles.size(), touched(), after);
     }
 
-    private static List<Double> values(int left, int troubles, int touched, Burden after) {
+    private static List<Double> values(int left, int troubles, int touched, CandidateBurden after) {
         return List.of(
                 (double) left,
                 (double) troubles,
@@ -154,15 +155,16 @@ public record Suggestion(
      * @param complexity index by the weights of the study
      * @param acts what the pilot has to know to do, each once
      */
-    public record Burden(double kilograms, int parts, double price, double complexity, int acts) {
+    public record CandidateBurden(
+            double kilograms, int parts, double price, double complexity, int acts) {
 
         /** How many parts a candidate has, its loads not counted. */
         public static int parts(Candidate candidate) {
             return (int) (candidate.parts().size() - candidate.loads().count());
         }
 
-        static Burden of(Appraisal appraisal, ComplexityWeights weights) {
-            return new Burden(
+        static CandidateBurden of(Appraisal appraisal, ComplexityWeights weights) {
+            return new CandidateBurden(
                     appraisal.measures().burdens().kilograms(),
                     parts(appraisal.candidate()),
                     appraisal.measures().burdens().price(),
@@ -170,8 +172,8 @@ public record Suggestion(
                     acts(appraisal.measures().pilot()));
         }
 
-        static Burden of(Scrutiny scrutiny, ComplexityWeights weights) {
-            return new Burden(
+        static CandidateBurden of(Scrutiny scrutiny, ComplexityWeights weights) {
+            return new CandidateBurden(
                     scrutiny.burdens().kilograms(),
                     parts(scrutiny.candidate()),
                     scrutiny.burdens().price(),

@@ -14,7 +14,7 @@ import stillturning.model.Study;
  * @param done what was looked at to find it
  */
 public record Suggestions(
-        Study study, Appraisal before, Wanted wanted, List<Suggestion> found, Done done) {
+        Study study, Appraisal before, Wanted wanted, List<Suggestion> found, LookedAt done) {
     public Suggestions {
         found = List.copyOf(found);
     }
@@ -25,5 +25,5 @@ public record Suggestions(
      * @param moves most moves one after the other
      * @param whole whether all that can be reached by so many moves was looked at
      */
-    public record Done(Tally tally, int moves, boolean whole) {}
+    public record LookedAt(Tally tally, int moves, boolean whole) {}
 }

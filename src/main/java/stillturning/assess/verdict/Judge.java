@@ -13,7 +13,7 @@ import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import stillturning.assess.verdict.Verdict.Depth;
 import stillturning.assess.verdict.Verdict.Losses;
-import stillturning.assess.verdict.Verdict.Stories;
+import stillturning.assess.verdict.Verdict.VerdictStories;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
@@ -97,35 +97,35 @@ public final class Judge {
      * story as planned is in their place.
      */
     public Verdict inBrief(Failure failure) {
-        Stories stories = brief(failure, Setting.with(Pilot.PLANNED));
+        VerdictStories stories = brief(failure, Setting.with(Pilot.PLANNED));
         return verdict(failure, stories, outcome -> Lazy.by(() -> flat(stories, outcome)));
     }
 
-    private Depth flat(Stories stories, Outcome planned) {
+    private Depth flat(VerdictStories stories, Outcome planned) {
         return depth(stories, planned, stories.planned(), Optional.empty());
     }
 
-    private Stories brief(Failure failure, Setting setting) {
+    private VerdictStories brief(Failure failure, Setting setting) {
         return brief(failure, setting, told(failure, setting));
     }
 
-    private Stories brief(Failure failure, Setting setting, Story planned) {
+    private VerdictStories brief(Failure failure, Setting setting, Story planned) {
         Story unaided =
                 planned.aftermath().actedPilot()
                         ? told(failure, setting.flownBy(Pilot.NEVER))
                         : planned;
-        return new Stories(planned, unaided);
+        return new VerdictStories(planned, unaided);
     }
 
     /** The outcome alone, which hangs on what the pilot does as planned and on doing nothing. */
     private Outcome outcome(Failure failure, Setting setting) {
-        Stories stories = brief(failure, setting);
+        VerdictStories stories = brief(failure, setting);
         return outcome(stories.planned(), stories.unaided(), losses(stories.planned()));
     }
 
     /** What comes of a failure in one setting, and only there. */
     private Verdict judge(Failure failure, Setting setting, Story asPlanned) {
-        Stories stories = brief(failure, setting, asPlanned);
+        VerdictStories stories = brief(failure, setting, asPlanned);
         return verdict(
                 failure,
                 stories,
@@ -133,7 +133,7 @@ public final class Judge {
     }
 
     private Verdict verdict(
-            Failure failure, Stories stories, Function<Outcome, Lazy<Depth>> inDepth) {
+            Failure failure, VerdictStories stories, Function<Outcome, Lazy<Depth>> inDepth) {
         Losses losses = losses(stories.planned());
         Outcome outcome = outcome(stories.planned(), stories.unaided(), losses);
         Optional<Double> actBy =
@@ -151,7 +151,7 @@ public final class Judge {
                 inDepth.apply(outcome));
     }
 
-    private Depth depth(Failure failure, Setting setting, Stories stories, Outcome planned) {
+    private Depth depth(Failure failure, Setting setting, VerdictStories stories, Outcome planned) {
         Story asPlanned = stories.planned();
         Optional<Story> standing =
                 asPlanned.engine().stops() > 0 && study.aircraft().engine().windmills()
@@ -164,7 +164,8 @@ public final class Judge {
         return depth(stories, planned, late, standing);
     }
 
-    private Depth depth(Stories stories, Outcome planned, Story late, Optional<Story> standing) {
+    private Depth depth(
+            VerdictStories stories, Outcome planned, Story late, Optional<Story> standing) {
         Map<Pilot, Ruling> rulings = new EnumMap<>(Pilot.class);
         rulings.put(Pilot.PLANNED, ruling(stories.planned(), stories, planned));
         rulings.put(Pilot.LATE, ruling(late, stories, planned));
@@ -172,7 +173,7 @@ public final class Judge {
         return new Depth(late, standing, rulings, Lazy.of(List.of()));
     }
 
-    private Ruling ruling(Story story, Stories stories, Outcome planned) {
+    private Ruling ruling(Story story, VerdictStories stories, Outcome planned) {
         Outcome outcome =
                 story.pilot() == Pilot.PLANNED
                         ? planned

@@ -11,7 +11,7 @@ import java.util.Map;
  *
  * @param pairs each pair once, the worst outcome first
  */
-public record Selectivity(List<Pair> pairs) {
+public record Selectivity(List<ProtectorPair> pairs) {
 
     /**
      * One pair.
@@ -21,7 +21,8 @@ public record Selectivity(List<Pair> pairs) {
      * @param failures how many single failures this concerns
      * @param worst what may come of the worst of them
      */
-    public record Pair(String upstream, String downstream, int failures, Example worst) {}
+    public record ProtectorPair(
+            String upstream, String downstream, int failures, FailureExample worst) {}
 
     /**
      * One failure of a pair.
@@ -30,7 +31,7 @@ public record Selectivity(List<Pair> pairs) {
      * @param slowSeconds how long the downstream one may take (s); infinite if it might never open
      * @param typically what comes of the failure where the downstream one wins
      */
-    public record Example(
+    public record FailureExample(
             String failure,
             double fastSeconds,
             double slowSeconds,
@@ -44,7 +45,7 @@ public record Selectivity(List<Pair> pairs) {
     }
 
     public static Selectivity of(List<Verdict> verdicts) {
-        Map<Names, List<Example>> examples = new LinkedHashMap<>();
+        Map<Names, List<FailureExample>> examples = new LinkedHashMap<>();
         for (Verdict verdict : verdicts) {
             verdict.inBand()
                     .filter(ToleranceOutcome::unselective)
@@ -62,8 +63,8 @@ public record Selectivity(List<Pair> pairs) {
                         .toList());
     }
 
-    private static Example example(Verdict verdict, ToleranceOutcome band) {
-        return new Example(
+    private static FailureExample example(Verdict verdict, ToleranceOutcome band) {
+        return new FailureExample(
                 verdict.failure().name(),
                 band.fastSeconds(),
                 band.slowSeconds(),
@@ -71,8 +72,9 @@ public record Selectivity(List<Pair> pairs) {
                 verdict.outcome());
     }
 
-    private static Pair pair(Names names, List<Example> examples) {
-        Example worst = examples.stream().min(Comparator.comparing(Example::outcome)).orElseThrow();
-        return new Pair(names.upstream, names.downstream, examples.size(), worst);
+    private static ProtectorPair pair(Names names, List<FailureExample> examples) {
+        FailureExample worst =
+                examples.stream().min(Comparator.comparing(FailureExample::outcome)).orElseThrow();
+        return new ProtectorPair(names.upstream, names.downstream, examples.size(), worst);
     }
 }

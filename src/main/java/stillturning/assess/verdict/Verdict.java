@@ -28,7 +28,7 @@ import stillturning.story.Story.Feed;
 public record Verdict(
         Failure failure,
         Outcome outcome,
-        Stories stories,
+        VerdictStories stories,
         Losses losses,
         boolean engineOwn,
         Optional<Double> actBySeconds,
@@ -41,7 +41,7 @@ public record Verdict(
      * @param planned with a pilot who keeps to the procedures
      * @param unaided with one who does nothing
      */
-    public record Stories(Story planned, Story unaided) {}
+    public record VerdictStories(Story planned, Story unaided) {}
 
     /**
      * What is told of a failure beside its outcome.

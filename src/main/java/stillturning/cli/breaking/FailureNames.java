@@ -14,7 +14,7 @@ import stillturning.dossier.NamedFailures.Meant;
 import stillturning.model.Candidate;
 import stillturning.model.failure.Failure;
 import stillturning.yaml.LooseNames;
-import stillturning.yaml.LooseNames.Name;
+import stillturning.yaml.LooseNames.LooseName;
 import stillturning.yaml.LooseNames.Named;
 
 /**
@@ -103,7 +103,7 @@ final class FailureNames {
                 .flatMap(List::stream)
                 .map(Failure::name)
                 .distinct()
-                .map(name -> new Named<>(name, List.of(Name.of(name))))
+                .map(name -> new Named<>(name, List.of(LooseName.of(name))))
                 .toList();
     }
 

@@ -6,9 +6,9 @@ import stillturning.cli.terminal.Refusal;
 import stillturning.model.Study;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 import stillturning.yaml.LooseNames;
-import stillturning.yaml.LooseNames.Name;
+import stillturning.yaml.LooseNames.LooseName;
 import stillturning.yaml.LooseNames.Named;
 
 /** Which phase of the flight is meant, loosely. */
@@ -24,8 +24,13 @@ final class PhaseNames {
     static Moment find(Study study, String said) {
         List<Named<Moment>> names =
                 study.aircraft().phases().stream()
-                        .map(phase -> new Moment(phase.name(), Span.FLOWN, Batteries.AS_STATED))
-                        .map(moment -> new Named<>(moment, List.of(Name.of(moment.phase()))))
+                        .map(
+                                phase ->
+                                        new Moment(
+                                                phase.name(),
+                                                FlightSpan.FLOWN,
+                                                Batteries.AS_STATED))
+                        .map(moment -> new Named<>(moment, List.of(LooseName.of(moment.phase()))))
                         .toList();
         List<Moment> best = LooseNames.best(said, names);
         if (best.size() == 1) {

@@ -3,7 +3,7 @@ package stillturning.cli.breaking;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import stillturning.cli.breaking.Stories.Told;
+import stillturning.cli.breaking.Stories.ToldFailure;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.PictureFile;
 import stillturning.cli.terminal.Refusal;
@@ -38,11 +38,11 @@ final class PlotFiles {
      * @throws Refusal if a file cannot be written
      */
     List<String> write(Stories stories) {
-        List<Told> told = stories.told();
+        List<ToldFailure> told = stories.told();
         List<String> written = new ArrayList<>();
         for (int i = 0; i < told.size(); i++) {
             PictureFile own = told.size() == 1 ? file : file.numbered(i + 1);
-            Told one = told.get(i);
+            ToldFailure one = told.get(i);
             String what =
                     told.size() == 1
                             ? ""
@@ -56,7 +56,7 @@ final class PlotFiles {
         return written;
     }
 
-    private byte[] drawn(Told told, Pilot pilot) {
+    private byte[] drawn(ToldFailure told, Pilot pilot) {
         Story story = told.verdict().with(pilot);
         String title =
                 told.candidate().title()

@@ -8,7 +8,7 @@ import stillturning.assess.ranges.EnduranceRange;
 import stillturning.assess.ranges.RangedInput;
 import stillturning.assess.ranges.Sampling;
 import stillturning.assess.ranges.StudyVariant;
-import stillturning.cli.breaking.Stories.Told;
+import stillturning.cli.breaking.Stories.ToldFailure;
 import stillturning.cli.terminal.Answer;
 import stillturning.cli.terminal.Progress;
 import stillturning.cli.terminal.Refusal;
@@ -47,7 +47,7 @@ final class RangeAnswers {
                 stories -> stories.told().stream().map(told -> range(request, told)).toList());
     }
 
-    private static EnduranceRange range(BreakRequest request, Told told) {
+    private static EnduranceRange range(BreakRequest request, ToldFailure told) {
         StudyReader reader = request.found().reader();
         String candidate = told.candidate().id();
         String failure = told.verdict().failure().name();
@@ -77,8 +77,8 @@ final class RangeAnswers {
         return new RangedInput(range.place().file(), range.place().path(), range.text());
     }
 
-    private static StudyVariant.Made made(DrawnStudy drawn) {
-        return new StudyVariant.Made(drawn.study(), drawn.places(), drawn.refusal());
+    private static StudyVariant.VariedStudy made(DrawnStudy drawn) {
+        return new StudyVariant.VariedStudy(drawn.study(), drawn.places(), drawn.refusal());
     }
 
     private static Optional<Failure> again(Candidate candidate, String failure) {

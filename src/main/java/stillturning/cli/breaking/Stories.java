@@ -15,7 +15,7 @@ import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.story.Endurance;
 import stillturning.story.Moment;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 import stillturning.story.Pilot;
 import stillturning.story.UntoldStory;
 
@@ -32,21 +32,22 @@ record Stories(
         Moment moment,
         Pilot pilot,
         boolean compared,
-        List<Told> told,
-        List<Untold> untold) {
+        List<ToldFailure> told,
+        List<UntoldFailure> untold) {
 
     /** A failure of a candidate, and what came of it. */
-    record Told(Candidate candidate, Verdict verdict) {}
+    record ToldFailure(Candidate candidate, Verdict verdict) {}
 
     /** A failure of a candidate that could not be computed. */
-    record Untold(String candidate, String failure, String reason) {
-        private static Untold of(Candidate candidate, Failure failure, UntoldStory why) {
-            return new Untold(candidate.id(), failure.name(), String.valueOf(why.getMessage()));
+    record UntoldFailure(String candidate, String failure, String reason) {
+        private static UntoldFailure of(Candidate candidate, Failure failure, UntoldStory why) {
+            return new UntoldFailure(
+                    candidate.id(), failure.name(), String.valueOf(why.getMessage()));
         }
     }
 
-    private static Comparator<Told> worstFirst(Pilot pilot) {
-        return Comparator.comparing((Told t) -> t.verdict.outcome(pilot))
+    private static Comparator<ToldFailure> worstFirst(Pilot pilot) {
+        return Comparator.comparing((ToldFailure t) -> t.verdict.outcome(pilot))
                 .thenComparing(t -> t.verdict.with(pilot).engine().endurance().seconds());
     }
 
@@ -69,17 +70,19 @@ record Stories(
                         .phase
                         .map(named -> PhaseNames.find(study, named))
                         .orElse(Moment.heldIn(study.goals().failurePhase().name()));
-        List<Told> told = new ArrayList<>();
-        List<Untold> untold = new ArrayList<>();
+        List<ToldFailure> told = new ArrayList<>();
+        List<UntoldFailure> untold = new ArrayList<>();
         int total = failures.values().stream().mapToInt(List::size).sum();
         try (Progress progress = Progress.over(total, "stories told", request.context())) {
             for (Candidate candidate : study.candidates()) {
-                List<Told> own = new ArrayList<>();
+                List<ToldFailure> own = new ArrayList<>();
                 for (Failure failure : failures.getOrDefault(candidate.id(), List.of())) {
                     try {
-                        own.add(new Told(candidate, Assess.one(study, candidate, failure, moment)));
+                        own.add(
+                                new ToldFailure(
+                                        candidate, Assess.one(study, candidate, failure, moment)));
                     } catch (UntoldStory e) {
-                        untold.add(Untold.of(candidate, failure, e));
+                        untold.add(UntoldFailure.of(candidate, failure, e));
                     }
                     progress.accept(failure.name());
                 }
@@ -95,9 +98,9 @@ record Stories(
     }
 
     /** What switching loads off is worth, where electricity ends the engine after this failure. */
-    Optional<SheddingEndurances> lasting(Told of) {
+    Optional<SheddingEndurances> lasting(ToldFailure of) {
         boolean ends = of.verdict.planned().engine().endurance() instanceof Endurance.Lasts;
-        if (!ends || moment.span() == Span.FLOWN) {
+        if (!ends || moment.span() == FlightSpan.FLOWN) {
             return Optional.empty();
         }
         try {

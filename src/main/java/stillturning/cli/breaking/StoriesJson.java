@@ -2,12 +2,12 @@ package stillturning.cli.breaking;
 
 import java.util.List;
 import stillturning.assess.ranges.EnduranceRange;
-import stillturning.cli.breaking.Stories.Told;
-import stillturning.cli.breaking.Stories.Untold;
+import stillturning.cli.breaking.Stories.ToldFailure;
+import stillturning.cli.breaking.Stories.UntoldFailure;
 import stillturning.report.json.JsonDocument;
 import stillturning.report.json.JsonReport;
 import stillturning.report.json.JsonShape;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 
 /** Stories for other programs. */
 public final class StoriesJson {
@@ -19,17 +19,17 @@ public final class StoriesJson {
      */
     record Ranged(Stories stories, List<EnduranceRange> ranges) {}
 
-    private static final JsonShape<Told> STORY =
-            JsonShape.<Told>named("story")
+    private static final JsonShape<ToldFailure> STORY =
+            JsonShape.<ToldFailure>named("story")
                     .text("candidate", t -> t.candidate().id())
-                    .field("story", JsonReport.STORY_INSIDE, Told::verdict)
+                    .field("story", JsonReport.STORY_INSIDE, ToldFailure::verdict)
                     .says("A document of story.schema.json.");
 
-    private static final JsonShape<Untold> UNTOLD =
-            JsonShape.<Untold>named("untold")
-                    .text("candidate", Untold::candidate)
-                    .text("failure", Untold::failure)
-                    .text("reason", Untold::reason);
+    private static final JsonShape<UntoldFailure> UNTOLD =
+            JsonShape.<UntoldFailure>named("untold")
+                    .text("candidate", UntoldFailure::candidate)
+                    .text("failure", UntoldFailure::failure)
+                    .text("reason", UntoldFailure::reason);
 
     /** The document. */
     public static final JsonDocument<Ranged> STORIES =
@@ -41,9 +41,10 @@ public final class StoriesJson {
                             .text("study", r -> r.stories.study().id())
                             .text("phase", r -> r.stories.moment().phase())
                             .says("The phase in which the failure comes.")
-                            .flag("flown", r -> r.stories.moment().span() == Span.FLOWN)
+                            .flag("flown", r -> r.stories.moment().span() == FlightSpan.FLOWN)
                             .says(
-                                    "Whether the rest of the flight is flown; if not, the phase lasts.")
+                                    "Whether the rest of the flight is flown; if not, the phase"
+                                            + " lasts.")
                             .list("stories", STORY, r -> r.stories.told())
                             .list("ranges", JsonReport.RANGE_INSIDE, Ranged::ranges)
                             .says(

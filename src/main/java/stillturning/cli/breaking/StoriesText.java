@@ -9,8 +9,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import stillturning.assess.ranges.EnduranceRange;
 import stillturning.assess.verdict.Outcome;
-import stillturning.cli.breaking.Stories.Told;
-import stillturning.cli.breaking.Stories.Untold;
+import stillturning.cli.breaking.Stories.ToldFailure;
+import stillturning.cli.breaking.Stories.UntoldFailure;
 import stillturning.cli.terminal.Output;
 import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
@@ -21,7 +21,7 @@ import stillturning.report.table.Table;
 import stillturning.report.table.TerminalColour.Ink;
 import stillturning.report.table.TextTable;
 import stillturning.report.terminal.RangeText;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
@@ -94,7 +94,7 @@ final class StoriesText {
         }
     }
 
-    private void untold(Untold story) {
+    private void untold(UntoldFailure story) {
         out.line("")
                 .paragraph(
                         story.candidate()
@@ -106,7 +106,7 @@ final class StoriesText {
 
     private String introduction() {
         String flown =
-                stories.moment().span() == Span.FLOWN
+                stories.moment().span() == FlightSpan.FLOWN
                         ? "the failure comes as "
                                 + stories.moment().phase()
                                 + " begins, and the rest"
@@ -121,21 +121,21 @@ final class StoriesText {
 
     private void fullStories() {
         out.line("").paragraph(StoryText.READING);
-        for (Told told : stories.told()) {
+        for (ToldFailure told : stories.told()) {
             out.section(told.candidate().title())
                     .lines(StoryText.of(told.verdict(), stories.pilot(), stories.lasting(told)));
         }
     }
 
     private List<String> table() {
-        Function<Told, Outcome> outcome = t -> t.verdict().outcome(stories.pilot());
-        List<Column<Told>> columns =
+        Function<ToldFailure, Outcome> outcome = t -> t.verdict().outcome(stories.pilot());
+        List<Column<ToldFailure>> columns =
                 List.of(
-                        Column.<Told>words("candidate", 24, t -> t.candidate().title())
+                        Column.<ToldFailure>words("candidate", 24, t -> t.candidate().title())
                                 .ink(t -> Ink.STRONG)
                                 .once(),
                         Column.words("failure", 22, t -> t.verdict().failure().name()),
-                        Column.<Told>words("outcome", 20, t -> outcome.apply(t).words())
+                        Column.<ToldFailure>words("outcome", 20, t -> outcome.apply(t).words())
                                 .ink(t -> ink(outcome.apply(t))),
                         endurance("pilot as planned", t -> t.verdict().planned()),
                         endurance("pilot late", t -> t.verdict().late()),
@@ -151,7 +151,7 @@ final class StoriesText {
         return TextTable.lines(new Table<>(columns, stories.told()), out.paint());
     }
 
-    private static Column<Told> endurance(String head, Function<Told, Story> told) {
+    private static Column<ToldFailure> endurance(String head, Function<ToldFailure, Story> told) {
         return Column.figures(
                 head, 8, t -> ResultText.endurance(told.apply(t).engine().endurance()));
     }
@@ -167,7 +167,7 @@ final class StoriesText {
     private void shortStories() {
         out.section("The worst of each in short");
         List<String> shown = new ArrayList<>();
-        for (Told told : stories.told()) {
+        for (ToldFailure told : stories.told()) {
             if (!shown.contains(told.candidate().id())) {
                 shown.add(told.candidate().id());
                 out.line("  " + told.candidate().title());

@@ -89,11 +89,11 @@ public final class CheckJson {
                     .says("Where it comes from; empty where nobody said.")
                     .text("note", Assumption::note);
 
-    private static final JsonShape<Expanded.Made> MADE =
-            JsonShape.<Expanded.Made>named("made")
-                    .text("id", Expanded.Made::id)
-                    .text("kind", Expanded.Made::kind)
-                    .texts("values", Expanded.Made::values);
+    private static final JsonShape<Expanded.ExpandedPart> MADE =
+            JsonShape.<Expanded.ExpandedPart>named("made")
+                    .text("id", Expanded.ExpandedPart::id)
+                    .text("kind", Expanded.ExpandedPart::kind)
+                    .texts("values", Expanded.ExpandedPart::values);
 
     private static final JsonShape<Expanded> EXPANDED =
             JsonShape.<Expanded>named("expanded")

@@ -12,7 +12,7 @@ import stillturning.cli.study.Mistakes;
 import stillturning.cli.study.ProblemText;
 import stillturning.cli.study.StudyAssessment;
 import stillturning.cli.terminal.Output;
-import stillturning.cli.terminal.Output.Finding;
+import stillturning.cli.terminal.Output.TitledLines;
 import stillturning.files.candidate.Expanded;
 import stillturning.files.value.Assumption;
 import stillturning.model.Study;
@@ -96,7 +96,7 @@ final class CheckText {
                 "This flips to and fro without end although nothing fails. Cure it before anything"
                         + " else: every answer of this program is without it.",
                 check.flying().stream()
-                        .map(f -> new Finding(f.candidate().title(), f.givenUp()))
+                        .map(f -> new TitledLines(f.candidate().title(), f.givenUp()))
                         .toList());
     }
 
@@ -115,12 +115,12 @@ final class CheckText {
                 .forEach(f -> out.paragraph(f.candidate().id() + ": " + f.reason()));
         StudyAssessment.unwell(
                 check.flying().stream()
-                        .map(f -> new Finding(f.candidate().title(), f.findings()))
+                        .map(f -> new TitledLines(f.candidate().title(), f.findings()))
                         .toList(),
                 out);
         StudyAssessment.nearLimit(
                 check.flying().stream()
-                        .map(f -> new Finding(f.candidate().title(), f.nearLimit()))
+                        .map(f -> new TitledLines(f.candidate().title(), f.nearLimit()))
                         .toList(),
                 out);
         out.findings(
@@ -129,7 +129,7 @@ final class CheckText {
                 check.flying().stream()
                         .map(
                                 f ->
-                                        new Finding(
+                                        new TitledLines(
                                                 f.candidate().title(),
                                                 MoveTexts.findings(
                                                         f.candidate(),
@@ -143,7 +143,7 @@ final class CheckText {
                 "Sizes that break a limit, with nothing wrong",
                 "Command size shows the rest, and what failures add.",
                 check.sizes().stream()
-                        .map(sized -> new Finding(sized.candidate().title(), text.wrong(sized)))
+                        .map(sized -> new TitledLines(sized.candidate().title(), text.wrong(sized)))
                         .toList());
     }
 
@@ -200,7 +200,7 @@ final class CheckText {
         out.section(candidate + ": what its lines became");
         for (Expanded line : lines) {
             out.line("  " + line.path());
-            for (Expanded.Made made : line.parts()) {
+            for (Expanded.ExpandedPart made : line.parts()) {
                 out.line("    " + made.id() + " (" + made.kind() + ")");
                 if (!made.values().isEmpty()) {
                     out.paragraph("      ", String.join(", ", made.values()));

@@ -21,7 +21,7 @@ import stillturning.cli.terminal.Output;
 import stillturning.cli.terminal.Progress;
 import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.Dossier;
-import stillturning.dossier.Dossier.Asked;
+import stillturning.dossier.Dossier.FurtherAnswers;
 import stillturning.dossier.Dossier.Jointness;
 import stillturning.dossier.GroundTestWork;
 import stillturning.dossier.JointSearch;
@@ -137,7 +137,7 @@ public final class ExplainCommand implements Callable<Integer> {
         Optional<Since> earlier = since.map(old -> Since.of(found, old, context));
         RankingAnswer comparison = RankingAnswer.of(found, guesses, context);
         Dossier dossier = dossier(found, comparison);
-        Asked beside = beside(found, dossier, comparison);
+        FurtherAnswers beside = beside(found, dossier, comparison);
         page.ifPresent(
                 file -> file.write(dossier.page(beside, edition).getBytes(StandardCharsets.UTF_8)));
         onPaper.ifPresent(file -> file.write(PdfSetter.pdf(dossier.paper(beside, edition), size)));
@@ -193,7 +193,7 @@ public final class ExplainCommand implements Callable<Integer> {
                 Recorded.chapters(found.reader(), found.study(), found.read().fingerprint()));
     }
 
-    private Asked beside(FoundStudy found, Dossier dossier, RankingAnswer comparison) {
+    private FurtherAnswers beside(FoundStudy found, Dossier dossier, RankingAnswer comparison) {
         FoundStudy ranked = found.with(dossier.ranked());
         Optional<PairWork> pair =
                 between.isEmpty()
@@ -201,7 +201,7 @@ public final class ExplainCommand implements Callable<Integer> {
                                 .map(work -> work.marked(found.read()))
                         : Optional.of(Between.work(found.study(), between));
         List<SizingReport> sizes = StudySizes.of(ranked, context).reports();
-        return new Asked(
+        return new FurtherAnswers(
                 comparison.guesses(),
                 sizes,
                 together(ranked),

@@ -11,11 +11,11 @@ import java.util.stream.Stream;
 import stillturning.cli.terminal.Paragraph;
 import stillturning.quantity.Formats;
 import stillturning.report.answer.FirstAnswer;
-import stillturning.report.answer.FirstAnswer.Finding;
+import stillturning.report.answer.FirstAnswer.AnswerFinding;
+import stillturning.report.answer.FirstAnswer.AnswerTopic;
+import stillturning.report.answer.FirstAnswer.CandidateLine;
 import stillturning.report.answer.FirstAnswer.LeftOut;
-import stillturning.report.answer.FirstAnswer.Line;
 import stillturning.report.answer.FirstAnswer.NotAsked;
-import stillturning.report.answer.FirstAnswer.Topic;
 
 /** The first answer set into a terminal of {@value #COLUMNS} columns. */
 final class FirstScreen {
@@ -58,7 +58,7 @@ final class FirstScreen {
                         - 2
                         - Math.min(answer.matrix().candidates().size(), 12);
         List<String> lines = new ArrayList<>(head);
-        lines.addAll(findings(Math.max(Topic.values().length, forFindings)));
+        lines.addAll(findings(Math.max(AnswerTopic.values().length, forFindings)));
         if (!answer.matrix().candidates().isEmpty()) {
             lines.add("");
             lines.addAll(matrix(LINES - lines.size() - legend.size() - foot.size()));
@@ -73,17 +73,19 @@ final class FirstScreen {
      *
      * @param first whether it is the first of its topic
      */
-    private record Said(Topic topic, boolean first, List<String> lines) {}
+    private record Said(AnswerTopic topic, boolean first, List<String> lines) {}
 
     /** Each topic's first finding whole, the others as far as there is room. */
     private List<String> findings(int room) {
         List<Said> all = new ArrayList<>();
-        Topic before = null;
+        AnswerTopic before = null;
         int number = 0;
-        for (Finding finding : answer.findings()) {
+        for (AnswerFinding finding : answer.findings()) {
             boolean fresh = finding.topic() != before;
             number = fresh ? 1 : number + 1;
-            boolean counted = finding.topic() == Topic.BREAKS && answer.of(Topic.BREAKS).size() > 1;
+            boolean counted =
+                    finding.topic() == AnswerTopic.BREAKS
+                            && answer.of(AnswerTopic.BREAKS).size() > 1;
             String label = fresh ? finding.topic().words() : "";
             String lead = label + " ".repeat(LABEL - label.length());
             List<String> block =
@@ -96,7 +98,7 @@ final class FirstScreen {
         return fitting(all, room);
     }
 
-    private static int mostLines(Topic topic) {
+    private static int mostLines(AnswerTopic topic) {
         return switch (topic) {
             case FIRST -> LINES_OF_FIRST;
             case UNLIKE -> LINES_OF_UNLIKE;
@@ -111,7 +113,7 @@ final class FirstScreen {
         int left = room - shown.stream().mapToInt(s -> s.lines.size()).sum();
         for (boolean breaks : new boolean[] {true, false}) {
             for (Said one : all) {
-                boolean asked = !one.first && (one.topic == Topic.BREAKS) == breaks;
+                boolean asked = !one.first && (one.topic == AnswerTopic.BREAKS) == breaks;
                 if (asked && one.lines.size() <= left - 1) {
                     left -= one.lines.size();
                     shown.add(one);
@@ -132,7 +134,7 @@ final class FirstScreen {
 
     /** A line for each candidate, as far as there is room. */
     private List<String> matrix(int room) {
-        List<Line> all = answer.matrix().candidates();
+        List<CandidateLine> all = answer.matrix().candidates();
         List<List<String>> rows = new ArrayList<>();
         rows.add(head());
         boolean cut = all.size() > room - 1;
@@ -159,7 +161,7 @@ final class FirstScreen {
         return String.valueOf((char) ('A' + requirement));
     }
 
-    private static List<String> cells(Line line) {
+    private static List<String> cells(CandidateLine line) {
         String marks = line.met().stream().map(m -> m ? "+" : "-").collect(Collectors.joining());
         List<String> cells =
                 new ArrayList<>(

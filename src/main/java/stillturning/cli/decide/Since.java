@@ -67,7 +67,7 @@ record Since(List<TextChange> written, Assessment before) {
     }
 
     String json(Assessment after) {
-        return ChangeJson.CHANGES.text(new ChangeJson.Changed(written, before, after));
+        return ChangeJson.CHANGES.text(new ChangeJson.ChangedStudy(written, before, after));
     }
 
     void print(Assessment after, Output out) {

@@ -7,7 +7,7 @@ import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.cli.terminal.Refusal;
 import stillturning.files.goal.Swings;
-import stillturning.files.goal.Swings.Said;
+import stillturning.files.goal.Swings.StatedWeights;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
 import stillturning.model.goal.CriterionOrder;
@@ -36,7 +36,7 @@ final class SwingOption {
     }
 
     private static Assessment weighed(Assessment basis, String text) {
-        Said said = Swings.said(text);
+        StatedWeights said = Swings.said(text);
         if (!said.mistakes().isEmpty()) {
             throw new Refusal("--swing: " + String.join("; ", said.mistakes()));
         }

@@ -13,7 +13,7 @@ import stillturning.reliability.combined.CombinedFailures;
 import stillturning.reliability.combined.Event;
 import stillturning.reliability.cutset.Searched;
 import stillturning.reliability.cutset.SetSearchWatch;
-import stillturning.report.explored.ExploredFront.Layout;
+import stillturning.report.explored.ExploredFront.ExploredLayout;
 import stillturning.story.UntoldStory;
 
 /** Counts the pairs of single failures that end the engine, for what is on a front. */
@@ -26,7 +26,7 @@ final class FrontPairs {
 
     private FrontPairs(Explored found) {
         this.study = found.front().assessment().study();
-        for (Layout layout : found.front().front()) {
+        for (ExploredLayout layout : found.front().front()) {
             Candidate candidate = found.front().of(layout).candidate();
             events.put(candidate, CombinedFailures.events(candidate, List.of()));
         }

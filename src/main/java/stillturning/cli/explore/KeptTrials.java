@@ -15,10 +15,10 @@ final class KeptTrials implements AutoCloseable {
 
     private static final String KIND = "stillturning exploration";
 
-    private final ResumeFile<Written> file;
+    private final ResumeFile<TrialsFile> file;
     private final String fingerprint;
     private final Map<String, TrialResult> before = new HashMap<>();
-    private final List<One> looked = new ArrayList<>();
+    private final List<KeptTrial> looked = new ArrayList<>();
 
     /**
      * What came of one layout.
@@ -28,7 +28,7 @@ final class KeptTrials implements AutoCloseable {
      * @param tried false if it cannot be on the front
      * @param values of one that misses nothing
      */
-    record One(
+    record KeptTrial(
             String way,
             String missed,
             boolean tried,
@@ -36,9 +36,9 @@ final class KeptTrials implements AutoCloseable {
             List<Double> values,
             List<String> evidence) {
 
-        static One of(String way, TrialResult trial) {
+        static KeptTrial of(String way, TrialResult trial) {
             double shortfall = trial.misses().isPresent() ? trial.shortfall() : 0;
-            return new One(
+            return new KeptTrial(
                     way,
                     trial.misses().orElse(""),
                     trial.tried(),
@@ -58,9 +58,10 @@ final class KeptTrials implements AutoCloseable {
     }
 
     /** What stands in the file. */
-    record Written(String kind, String fingerprint, List<One> looked) implements ResumeFile.Work {}
+    record TrialsFile(String kind, String fingerprint, List<KeptTrial> looked)
+            implements ResumeFile.ResumableWork {}
 
-    private KeptTrials(ResumeFile<Written> file, String fingerprint) {
+    private KeptTrials(ResumeFile<TrialsFile> file, String fingerprint) {
         this.file = file;
         this.fingerprint = fingerprint;
     }
@@ -73,10 +74,10 @@ final class KeptTrials implements AutoCloseable {
      *     or written
      */
     static KeptTrials of(String written, String fingerprint, CommandContext context) {
-        Written nothing = new Written(KIND, fingerprint, List.of());
+        TrialsFile nothing = new TrialsFile(KIND, fingerprint, List.of());
         KeptTrials kept =
                 new KeptTrials(
-                        ResumeFile.of(written, Written.class, nothing, context), fingerprint);
+                        ResumeFile.of(written, TrialsFile.class, nothing, context), fingerprint);
         kept.file
                 .before()
                 .ifPresent(w -> w.looked.forEach(one -> kept.before.put(one.way, one.trial())));
@@ -88,7 +89,7 @@ final class KeptTrials implements AutoCloseable {
     }
 
     synchronized void done(String way, TrialResult trial) {
-        looked.add(One.of(way, trial));
+        looked.add(KeptTrial.of(way, trial));
         if (file.isDue()) {
             save();
         }
@@ -98,11 +99,11 @@ final class KeptTrials implements AutoCloseable {
     synchronized void save() {
         Map<String, TrialResult> all = new HashMap<>(before);
         looked.forEach(one -> all.remove(one.way));
-        List<One> written = new ArrayList<>(looked);
+        List<KeptTrial> written = new ArrayList<>(looked);
         all.entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
-                .forEach(e -> written.add(One.of(e.getKey(), e.getValue())));
-        file.save(new Written(KIND, fingerprint, written));
+                .forEach(e -> written.add(KeptTrial.of(e.getKey(), e.getValue())));
+        file.save(new TrialsFile(KIND, fingerprint, written));
     }
 
     @Override

@@ -39,9 +39,9 @@ import stillturning.yaml.disk.WholeFile;
 @Command(
         name = "ground-test",
         description =
-                "The plan of a test on the ground, before the first flight: what to pull, open or take"
-                        + " off, what must happen then and what instruments must show, with blanks; and"
-                        + " which single failures cannot be shown so. Takes a while.",
+                "The plan of a test on the ground, before the first flight: what to pull, open or"
+                        + " take off, what must happen then and what instruments must show, with"
+                        + " blanks; and which single failures cannot be shown so. Takes a while.",
         footer = {
             "  stillturning ground-test sandpiper --candidate split-batteries",
             "  stillturning ground-test sandpiper --candidate split-batteries --csv test"
@@ -105,7 +105,7 @@ public final class GroundTestCommand implements Callable<Integer> {
     }
 
     /** A plan to be taken to the aircraft, so each has its own caution. */
-    private static void print(Study.Heading study, PlannedTest test, Output out) {
+    private static void print(Study.StudyHeading study, PlannedTest test, Output out) {
         out.section("Ground test plan: " + study.title() + ", " + test.candidate().title());
         if (study.invented()) {
             out.paragraph("  ", Cautions.inFull(true).get(0));

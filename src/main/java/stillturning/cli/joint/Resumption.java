@@ -22,15 +22,15 @@ final class Resumption implements Kept, AutoCloseable {
 
     private static final String KIND = "stillturning search";
 
-    private final ResumeFile<Written> file;
+    private final ResumeFile<ResumptionFile> file;
     private final String fingerprint;
     private final Map<String, Map<SearchBlock, Searched>> blocks = new TreeMap<>();
 
     /** What stands in the file; blocks by candidate. */
-    record Written(String kind, String fingerprint, Map<String, List<Searched>> candidates)
-            implements ResumeFile.Work {}
+    record ResumptionFile(String kind, String fingerprint, Map<String, List<Searched>> candidates)
+            implements ResumeFile.ResumableWork {}
 
-    private Resumption(ResumeFile<Written> file, String fingerprint) {
+    private Resumption(ResumeFile<ResumptionFile> file, String fingerprint) {
         this.file = file;
         this.fingerprint = fingerprint;
     }
@@ -43,10 +43,11 @@ final class Resumption implements Kept, AutoCloseable {
      *     or written
      */
     static Resumption of(String written, String fingerprint, CommandContext context) {
-        Written nothing = new Written(KIND, fingerprint, Map.of());
+        ResumptionFile nothing = new ResumptionFile(KIND, fingerprint, Map.of());
         Resumption resumption =
                 new Resumption(
-                        ResumeFile.of(written, Written.class, nothing, context), fingerprint);
+                        ResumeFile.of(written, ResumptionFile.class, nothing, context),
+                        fingerprint);
         resumption
                 .file
                 .before()
@@ -126,6 +127,6 @@ final class Resumption implements Kept, AutoCloseable {
     synchronized void save() {
         Map<String, List<Searched>> candidates = new TreeMap<>();
         blocks.forEach((id, done) -> candidates.put(id, new ArrayList<>(done.values())));
-        file.save(new Written(KIND, fingerprint, candidates));
+        file.save(new ResumptionFile(KIND, fingerprint, candidates));
     }
 }

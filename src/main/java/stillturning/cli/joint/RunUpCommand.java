@@ -12,7 +12,7 @@ import stillturning.cli.terminal.ExitCode;
 import stillturning.cli.terminal.Output;
 import stillturning.dossier.JointSearch;
 import stillturning.dossier.JointWork;
-import stillturning.model.Study.Heading;
+import stillturning.model.Study.StudyHeading;
 import stillturning.report.Cautions;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.RunUpSheet;
@@ -67,7 +67,7 @@ public final class RunUpCommand implements Callable<Integer> {
     }
 
     /** A card to be cut out, so each has its own caution. */
-    private static void print(Heading study, CombinedFindings found, Output out) {
+    private static void print(StudyHeading study, CombinedFindings found, Output out) {
         out.section("Run-up card: " + study.title() + ", " + found.candidate().title());
         if (study.invented()) {
             out.paragraph("  ", Cautions.inFull(true).get(0));

@@ -29,8 +29,8 @@ final class DischargeOptions {
             paramLabel = "CSV",
             description =
                     "Log of a discharge test: a head such as time (s), voltage (V), current (A),"
-                            + " then a line a reading; commas, semicolons or tabs. Current counts above"
-                            + " 0 while the battery gives.")
+                        + " then a line a reading; commas, semicolons or tabs. Current counts above"
+                        + " 0 while the battery gives.")
     private Optional<String> log = Optional.empty();
 
     @Option(
@@ -125,8 +125,8 @@ final class DischargeOptions {
         }
     }
 
-    private static List<LogFile.Line> read(Path file, CommandContext context) {
-        LogFile.Read read;
+    private static List<LogFile.LogLine> read(Path file, CommandContext context) {
+        LogFile.ReadLog read;
         try {
             read = LogFile.read(file);
         } catch (IOException e) {

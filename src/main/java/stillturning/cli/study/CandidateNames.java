@@ -6,7 +6,7 @@ import stillturning.cli.terminal.Refusal;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.yaml.LooseNames;
-import stillturning.yaml.LooseNames.Name;
+import stillturning.yaml.LooseNames.LooseName;
 import stillturning.yaml.LooseNames.Named;
 
 /** Which candidate is meant, by its id or its title, loosely. */
@@ -22,7 +22,13 @@ public final class CandidateNames {
     public static Candidate find(Study study, String said) {
         List<Named<Candidate>> names =
                 study.candidates().stream()
-                        .map(c -> new Named<>(c, List.of(Name.of(c.id()), Name.of(c.title()))))
+                        .map(
+                                c ->
+                                        new Named<>(
+                                                c,
+                                                List.of(
+                                                        LooseName.of(c.id()),
+                                                        LooseName.of(c.title()))))
                         .toList();
         List<Candidate> best = LooseNames.best(said, names);
         if (best.size() == 1) {

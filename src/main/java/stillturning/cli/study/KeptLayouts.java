@@ -30,7 +30,7 @@ public final class KeptLayouts {
      *
      * @param fingerprint of the study's files
      */
-    record Written(String kind, String fingerprint, KeptFront found) {}
+    record LayoutsFile(String kind, String fingerprint, KeptFront found) {}
 
     /**
      * Refuses, before anything is computed, to replace a file that holds something else.
@@ -46,7 +46,7 @@ public final class KeptLayouts {
     /** Keeps what was found. */
     public static String keep(String file, Explored found, FoundStudy of, CommandContext context) {
         Path path = context.path(file);
-        Written written = new Written(KIND, of.read().fingerprint(), found.kept());
+        LayoutsFile written = new LayoutsFile(KIND, of.read().fingerprint(), found.kept());
         String text = JsonMapper.builder().build().writeValueAsString(written);
         try {
             WholeFile.replace(path, text.getBytes(StandardCharsets.UTF_8));
@@ -63,7 +63,7 @@ public final class KeptLayouts {
      *     study
      */
     public static Explored again(String file, FoundStudy of, CommandContext context) {
-        Written written = written(file, context);
+        LayoutsFile written = written(file, context);
         if (!written.fingerprint.equals(of.read().fingerprint())) {
             throw new Refusal(
                     context.shown(context.path(file))
@@ -77,17 +77,17 @@ public final class KeptLayouts {
         }
     }
 
-    private static Written written(String file, CommandContext context) {
+    private static LayoutsFile written(String file, CommandContext context) {
         Path path = context.path(file);
         try {
             if (Files.isRegularFile(path) && Files.size(path) <= LARGEST) {
-                Written written =
+                LayoutsFile written =
                         JsonMapper.builder()
                                 .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
                                 .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
                                 .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
                                 .build()
-                                .readValue(Files.readString(path), Written.class);
+                                .readValue(Files.readString(path), LayoutsFile.class);
                 if (written.kind.equals(KIND)) {
                     return written;
                 }

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.cli.terminal.ExitCode;
 import stillturning.cli.terminal.Output;
-import stillturning.cli.terminal.Output.Finding;
+import stillturning.cli.terminal.Output.TitledLines;
 import stillturning.files.ReadStudy;
 import stillturning.files.finding.PartPlace;
 import stillturning.model.Candidate;
@@ -20,9 +20,9 @@ import stillturning.sizing.result.SizeFinding;
  */
 public final class Mistakes {
 
-    private final List<Finding> findings;
+    private final List<TitledLines> findings;
 
-    private Mistakes(List<Finding> findings) {
+    private Mistakes(List<TitledLines> findings) {
         this.findings = List.copyOf(findings);
     }
 
@@ -30,7 +30,7 @@ public final class Mistakes {
     public static Mistakes in(Study study, ReadStudy read) {
         return new Mistakes(
                 study.candidates().stream()
-                        .map(c -> new Finding(c.title(), lines(c, read)))
+                        .map(c -> new TitledLines(c.title(), lines(c, read)))
                         .filter(finding -> !finding.lines().isEmpty())
                         .toList());
     }

@@ -8,7 +8,7 @@ import stillturning.assess.exchange.EqualBatteries;
 import stillturning.assess.requirement.Survey;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Output;
-import stillturning.cli.terminal.Output.Finding;
+import stillturning.cli.terminal.Output.TitledLines;
 import stillturning.cli.terminal.Progress;
 import stillturning.dossier.RequirementSurvey;
 import stillturning.model.Study;
@@ -66,7 +66,7 @@ public final class StudyAssessment {
                 assessment.appraisals().stream()
                         .map(
                                 a ->
-                                        new Finding(
+                                        new TitledLines(
                                                 a.candidate().title(),
                                                 NormalFlightTexts.findings(a.flight())))
                         .toList(),
@@ -75,7 +75,7 @@ public final class StudyAssessment {
                 assessment.appraisals().stream()
                         .map(
                                 a ->
-                                        new Finding(
+                                        new TitledLines(
                                                 a.candidate().title(),
                                                 NormalFlightTexts.nearLimit(a.flight())))
                         .toList(),
@@ -84,7 +84,7 @@ public final class StudyAssessment {
                 UntoldTexts.HEADING,
                 UntoldTexts.MEANING,
                 assessment.appraisals().stream()
-                        .map(a -> new Finding(a.candidate().title(), UntoldTexts.findings(a)))
+                        .map(a -> new TitledLines(a.candidate().title(), UntoldTexts.findings(a)))
                         .toList());
         out.findings(
                 MoveTexts.HEADING,
@@ -92,7 +92,7 @@ public final class StudyAssessment {
                 assessment.appraisals().stream()
                         .map(
                                 a ->
-                                        new Finding(
+                                        new TitledLines(
                                                 a.candidate().title(),
                                                 MoveTexts.findings(
                                                         a.candidate(), a.cases().harmfulMoves())))
@@ -101,12 +101,12 @@ public final class StudyAssessment {
     }
 
     /** What happens in candidates although nothing fails. */
-    public static void unwell(List<Finding> findings, Output out) {
+    public static void unwell(List<TitledLines> findings, Output out) {
         out.findings("Unwell with nothing wrong", NormalFlightTexts.MEANING, findings);
     }
 
     /** What may open in candidates although nothing fails. */
-    public static void nearLimit(List<Finding> findings, Output out) {
+    public static void nearLimit(List<TitledLines> findings, Output out) {
         out.findings(NormalFlightTexts.NEAR_LIMIT, NormalFlightTexts.NEAR_LIMIT_MEANING, findings);
     }
 

@@ -12,7 +12,7 @@ import stillturning.model.Candidate;
 import stillturning.model.failure.Failure;
 import stillturning.story.UntoldStory;
 import stillturning.yaml.LooseNames;
-import stillturning.yaml.LooseNames.Name;
+import stillturning.yaml.LooseNames.LooseName;
 import stillturning.yaml.LooseNames.Named;
 
 /** What a person wants mended that is neither one failure nor a requirement. */
@@ -74,7 +74,9 @@ final class AimWords {
     private static Aim finding(Suggest suggest, String said) {
         List<Aim> all = suggest.findings();
         List<Named<Aim>> names =
-                all.stream().map(aim -> new Named<>(aim, List.of(Name.of(aim.words())))).toList();
+                all.stream()
+                        .map(aim -> new Named<>(aim, List.of(LooseName.of(aim.words()))))
+                        .toList();
         List<Aim> best = LooseNames.best(said, names);
         if (best.size() != 1) {
             throw new Refusal(

@@ -13,7 +13,7 @@ import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.NamedFailures;
 import stillturning.model.failure.Failure;
 import stillturning.yaml.LooseNames;
-import stillturning.yaml.LooseNames.Name;
+import stillturning.yaml.LooseNames.LooseName;
 import stillturning.yaml.LooseNames.Named;
 
 /** What a person wants mended. */
@@ -77,7 +77,7 @@ final class WantedWords {
     private static RequirementMet requirement(Appraisal appraisal, String said) {
         List<Named<RequirementMet>> names =
                 appraisal.met().stream()
-                        .map(met -> new Named<>(met, List.of(Name.of(met.requirement()))))
+                        .map(met -> new Named<>(met, List.of(LooseName.of(met.requirement()))))
                         .toList();
         List<RequirementMet> best = LooseNames.best(said, names);
         if (best.size() != 1) {

@@ -46,19 +46,19 @@ public final class Output {
     }
 
     /** What was found about one thing, in lines to stand under its title. */
-    public record Finding(String title, List<String> lines) {
-        public Finding {
+    public record TitledLines(String title, List<String> lines) {
+        public TitledLines {
             lines = List.copyOf(lines);
         }
     }
 
     /** What was found about some things under a heading; nothing where nothing was found. */
-    public void findings(String heading, String meaning, List<Finding> findings) {
-        List<Finding> told = findings.stream().filter(f -> !f.lines.isEmpty()).toList();
+    public void findings(String heading, String meaning, List<TitledLines> findings) {
+        List<TitledLines> told = findings.stream().filter(f -> !f.lines.isEmpty()).toList();
         if (!told.isEmpty()) {
             section(heading).paragraph(meaning);
         }
-        for (Finding finding : told) {
+        for (TitledLines finding : told) {
             paragraph("  ", finding.title);
             finding.lines.forEach(line -> paragraph("    ", line));
         }

@@ -44,7 +44,7 @@ public final class Questions {
     public static Optional<String> chosen(String said, List<String> choices) {
         List<LooseNames.Named<String>> named =
                 choices.stream()
-                        .map(c -> new LooseNames.Named<>(c, List.of(LooseNames.Name.of(c))))
+                        .map(c -> new LooseNames.Named<>(c, List.of(LooseNames.LooseName.of(c))))
                         .toList();
         List<String> best = LooseNames.best(said, named);
         return best.size() == 1 ? Optional.of(best.get(0)) : Optional.empty();

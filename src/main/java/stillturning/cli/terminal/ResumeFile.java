@@ -18,7 +18,8 @@ import tools.jackson.databind.json.JsonMapper;
  *
  * @param <W> what stands in it
  */
-public final class ResumeFile<W extends Record & ResumeFile.Work> implements AutoCloseable {
+public final class ResumeFile<W extends Record & ResumeFile.ResumableWork>
+        implements AutoCloseable {
 
     /** The file is written no sooner than this after it was written last. */
     private static final Duration BETWEEN = Duration.ofSeconds(5);
@@ -33,7 +34,7 @@ public final class ResumeFile<W extends Record & ResumeFile.Work> implements Aut
     private long savedNanos = System.nanoTime();
 
     /** What stands in such a file beside the work. */
-    public interface Work {
+    public interface ResumableWork {
 
         /** What work it is. */
         String kind();
@@ -55,7 +56,7 @@ public final class ResumeFile<W extends Record & ResumeFile.Work> implements Aut
      * @throws Refusal if it belongs to something else, another command has it, or it cannot be read
      *     or written
      */
-    public static <W extends Record & Work> ResumeFile<W> of(
+    public static <W extends Record & ResumableWork> ResumeFile<W> of(
             String written, Class<W> type, W nothing, CommandContext context) {
         Path file = context.path(written);
         String shown = context.shown(file);

@@ -14,7 +14,7 @@ public record Conflict(
         String file, Optional<String> mine, Optional<String> theirs, Optional<String> base) {
 
     /** Whose text is kept. */
-    public enum Choice {
+    public enum KeptText {
         MINE,
         THEIRS
     }

@@ -250,7 +250,7 @@ public final class Draft implements AutoCloseable {
      * Ends a conflict by one choice for all of its places; what only one of the two changed is kept
      * from both. The text that is not kept can be had back by undo, or is on disk.
      */
-    public DraftState resolve(Conflict conflict, Conflict.Choice choice) {
+    public DraftState resolve(Conflict conflict, Conflict.KeptText choice) {
         return resolve(conflict, now -> Optional.of(now.kept(choice)));
     }
 
@@ -259,7 +259,7 @@ public final class Draft implements AutoCloseable {
      *
      * @param choices one for each of its places, from top to bottom
      */
-    public DraftState resolve(Conflict conflict, List<Conflict.Choice> choices) {
+    public DraftState resolve(Conflict conflict, List<Conflict.KeptText> choices) {
         return resolve(conflict, now -> now.kept(conflict, choices));
     }
 

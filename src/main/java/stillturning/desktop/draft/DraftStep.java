@@ -75,7 +75,7 @@ public sealed interface DraftStep {
     }
 
     /** A file under another name. */
-    record Rename(String file, String to) implements DraftStep {
+    record RenameFile(String file, String to) implements DraftStep {
         @Override
         public EditedFiles on(EditedFiles files) throws ChangeRefused {
             return files.renamed(file, to);

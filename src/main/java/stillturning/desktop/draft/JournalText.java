@@ -13,7 +13,7 @@ import java.util.Optional;
 import stillturning.yaml.YamlDocument;
 
 /** Unsaved work as bytes; texts stand in it as they are, so that a person can read them too. */
-record JournalText(Instant when, List<Entry> entries) {
+record JournalText(Instant when, List<UnsavedText> entries) {
 
     private static final String HEAD = "stillturning: unsaved work, format 1\n";
     private static final int MOST_FILES = 1000;
@@ -25,7 +25,7 @@ record JournalText(Instant when, List<Entry> entries) {
      * @param baseOnDisk fingerprint of that file
      * @param text the work; empty if the file was to be deleted
      */
-    record Entry(
+    record UnsavedText(
             String file,
             Optional<String> base,
             Optional<String> baseOnDisk,
@@ -37,11 +37,11 @@ record JournalText(Instant when, List<Entry> entries) {
 
     /** What is unsaved in these files. */
     static JournalText of(EditedFiles files, Instant when) {
-        List<Entry> entries = new ArrayList<>();
+        List<UnsavedText> entries = new ArrayList<>();
         for (String name : files.unsaved()) {
             EditedFile file = files.at(name);
             Optional<String> onDisk = file.disk().flatMap(YamlDocument::onDisk);
-            entries.add(new Entry(name, file.diskText(), onDisk, file.text()));
+            entries.add(new UnsavedText(name, file.diskText(), onDisk, file.text()));
         }
         return new JournalText(when, entries);
     }
@@ -52,7 +52,7 @@ record JournalText(Instant when, List<Entry> entries) {
             out.write(HEAD.getBytes(StandardCharsets.UTF_8));
             out.writeLong(when.toEpochMilli());
             out.writeInt(entries.size());
-            for (Entry entry : entries) {
+            for (UnsavedText entry : entries) {
                 write(out, Optional.of(entry.file));
                 write(out, entry.base);
                 write(out, entry.baseOnDisk);
@@ -88,11 +88,11 @@ record JournalText(Instant when, List<Entry> entries) {
             if (count < 0 || count > MOST_FILES) {
                 throw new IOException("the unsaved work is damaged");
             }
-            List<Entry> entries = new ArrayList<>();
+            List<UnsavedText> entries = new ArrayList<>();
             for (int i = 0; i < count; i++) {
                 String file =
                         read(in).orElseThrow(() -> new IOException("the unsaved work is damaged"));
-                entries.add(new Entry(file, read(in), read(in), read(in)));
+                entries.add(new UnsavedText(file, read(in), read(in), read(in)));
             }
             return new JournalText(when, entries);
         }

@@ -9,8 +9,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import stillturning.desktop.draft.Conflict.Choice;
 import stillturning.desktop.draft.Conflict.Dispute;
+import stillturning.desktop.draft.Conflict.KeptText;
 
 /** Joins two people's changes of one text, line by line. */
 final class LineMerge {
@@ -43,8 +43,8 @@ final class LineMerge {
                     isMine ? theirs : more);
         }
 
-        List<String> text(List<String> base, Choice choice) {
-            List<ChangedLines> changes = choice == Choice.MINE ? mine : theirs;
+        List<String> text(List<String> base, KeptText choice) {
+            List<ChangedLines> changes = choice == KeptText.MINE ? mine : theirs;
             List<String> lines = new ArrayList<>();
             int at = from;
             for (ChangedLines change : changes) {
@@ -72,8 +72,8 @@ final class LineMerge {
                         s ->
                                 new Dispute(
                                         s.from + 1,
-                                        String.join("", s.text(lines, Choice.MINE)),
-                                        String.join("", s.text(lines, Choice.THEIRS)),
+                                        String.join("", s.text(lines, KeptText.MINE)),
+                                        String.join("", s.text(lines, KeptText.THEIRS)),
                                         String.join("", lines.subList(s.from, s.to))))
                 .toList();
     }
@@ -83,14 +83,14 @@ final class LineMerge {
      *
      * @param choices one for each place, from top to bottom
      */
-    static String joined(String base, String mine, String theirs, List<Choice> choices) {
+    static String joined(String base, String mine, String theirs, List<KeptText> choices) {
         List<String> lines = lines(base);
         StringBuilder text = new StringBuilder();
-        Iterator<Choice> chosen = choices.iterator();
+        Iterator<KeptText> chosen = choices.iterator();
         int at = 0;
         for (Stretch stretch : stretches(base, mine, theirs)) {
-            Choice whose = stretch.mine.isEmpty() ? Choice.THEIRS : Choice.MINE;
-            Choice choice = stretch.isDisputed() ? chosen.next() : whose;
+            KeptText whose = stretch.mine.isEmpty() ? KeptText.THEIRS : KeptText.MINE;
+            KeptText choice = stretch.isDisputed() ? chosen.next() : whose;
             lines.subList(at, stretch.from).forEach(text::append);
             stretch.text(lines, choice).forEach(text::append);
             at = stretch.to;

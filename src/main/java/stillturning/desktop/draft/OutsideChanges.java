@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import stillturning.desktop.draft.Conflict.Choice;
+import stillturning.desktop.draft.Conflict.KeptText;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
 
@@ -33,12 +33,12 @@ final class OutsideChanges {
         }
 
         /** The file by one choice for all places, or as a whole where there are none. */
-        EditedFile kept(Choice choice) {
+        EditedFile kept(KeptText choice) {
             int places = conflict().disputes().size();
             if (places > 0) {
                 return kept(Collections.nCopies(places, choice));
             }
-            return choice == Choice.MINE
+            return choice == KeptText.MINE
                     ? mine.onDisk(theirs)
                     : new EditedFile(mine.file(), theirs, theirs);
         }
@@ -46,13 +46,13 @@ final class OutsideChanges {
         /**
          * The same for choices that were made of a conflict, if nothing else is disputed by now.
          */
-        Optional<EditedFile> kept(Conflict asked, List<Choice> choices) {
+        Optional<EditedFile> kept(Conflict asked, List<KeptText> choices) {
             boolean same = conflict().disputes().equals(asked.disputes());
             return same ? Optional.of(kept(choices)) : Optional.empty();
         }
 
         /** The file with one choice for each place, and what only one of the two changed. */
-        EditedFile kept(List<Choice> choices) {
+        EditedFile kept(List<KeptText> choices) {
             String text =
                     LineMerge.joined(
                             mine.diskText().orElse(""),

@@ -51,7 +51,7 @@ final class Recovery {
             return;
         }
         List<Recovered.UnsavedFile> unsaved = new ArrayList<>();
-        for (JournalText.Entry entry : text.entries()) {
+        for (JournalText.UnsavedText entry : text.entries()) {
             Optional<String> onDisk = files.at(entry.file()).disk().flatMap(YamlDocument::onDisk);
             unsaved.add(
                     new Recovered.UnsavedFile(
@@ -71,7 +71,7 @@ final class Recovery {
         EditedFiles result = files;
         Left found = left.get(recovered);
         if (found != null) {
-            for (JournalText.Entry entry : found.text.entries()) {
+            for (JournalText.UnsavedText entry : found.text.entries()) {
                 Path file = files.at(entry.file()).file();
                 Optional<YamlDocument> base = entry.base().map(b -> YamlDocument.of(file, b));
                 Optional<YamlDocument> now = entry.text().map(t -> YamlDocument.of(file, t));

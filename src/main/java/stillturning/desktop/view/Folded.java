@@ -12,7 +12,7 @@ import javafx.scene.layout.StackPane;
 /** Panes one beside the other where there is room for all, else one at a time, each under a tab. */
 public final class Folded extends StackPane {
 
-    private final List<Leaf> leaves;
+    private final List<FoldedPane> leaves;
     private final double leastEms;
     private final SplitPane open = new SplitPane();
     private final TabPane folded = new TabPane();
@@ -20,19 +20,19 @@ public final class Folded extends StackPane {
     private final double[] shares;
 
     /** A pane, and the words on its tab. */
-    public record Leaf(String words, Node pane) {}
+    public record FoldedPane(String words, Node pane) {}
 
     /**
      * @param along the direction in which they lie one beside the other
      * @param leastEms room below which they are folded, in heights of a letter
      * @param shares where the borders between them are at first, each from 0 to 1
      */
-    public Folded(Orientation along, double leastEms, double[] shares, List<Leaf> leaves) {
+    public Folded(Orientation along, double leastEms, double[] shares, List<FoldedPane> leaves) {
         this.leaves = List.copyOf(leaves);
         this.leastEms = leastEms;
         this.shares = shares.clone();
         open.setOrientation(along);
-        for (Leaf leaf : leaves) {
+        for (FoldedPane leaf : leaves) {
             folded.getTabs().add(Layout.tab(leaf.words, null));
         }
         getChildren().add(letter);
@@ -87,7 +87,7 @@ public final class Folded extends StackPane {
         for (Tab tab : folded.getTabs()) {
             tab.setContent(null);
         }
-        open.getItems().setAll(leaves.stream().map(Leaf::pane).toList());
+        open.getItems().setAll(leaves.stream().map(FoldedPane::pane).toList());
         open.setDividerPositions(shares);
         getChildren().setAll(letter, open);
     }

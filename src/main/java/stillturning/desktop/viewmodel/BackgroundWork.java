@@ -24,11 +24,11 @@ public final class BackgroundWork implements AutoCloseable {
          *
          * @throws Exception whatever keeps it from being done
          */
-        T done(Progress progress) throws Exception;
+        T done(WorkHandle progress) throws Exception;
     }
 
     /** What the work holds on to. */
-    public interface Progress {
+    public interface WorkHandle {
         /**
          * Says how far it is.
          *
@@ -102,7 +102,7 @@ public final class BackgroundWork implements AutoCloseable {
         threads.shutdownNow();
     }
 
-    private final class Task<T> implements Runnable, Progress {
+    private final class Task<T> implements Runnable, WorkHandle {
         private final String name;
         private final Work<T> work;
         private final Consumer<T> then;

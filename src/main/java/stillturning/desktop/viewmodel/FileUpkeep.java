@@ -10,13 +10,13 @@ import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import stillturning.desktop.draft.Conflict;
-import stillturning.desktop.draft.Conflict.Choice;
+import stillturning.desktop.draft.Conflict.KeptText;
 import stillturning.desktop.draft.Draft;
 import stillturning.desktop.draft.FolderStamp;
 import stillturning.desktop.draft.Outside;
 import stillturning.desktop.draft.Recovered;
 import stillturning.desktop.viewmodel.Notice.Reply;
-import stillturning.desktop.viewmodel.Notice.Weight;
+import stillturning.desktop.viewmodel.Notice.Severity;
 import stillturning.yaml.Problem;
 
 /**
@@ -79,7 +79,7 @@ public final class FileUpkeep {
     }
 
     /** Ends a conflict, one choice for each of its places. */
-    public void resolve(Conflict conflict, List<Choice> choices) {
+    public void resolve(Conflict conflict, List<KeptText> choices) {
         draft.resolve(conflict, choices);
         // what was changed meanwhile is asked about anew
         tell(
@@ -102,7 +102,7 @@ public final class FileUpkeep {
             teller.show.accept(
                     new Notice(
                             SAVING,
-                            Weight.WRONG,
+                            Severity.WRONG,
                             "Not saved: " + inWords(failed),
                             List.of(new Reply("Try again", this::save))));
         }
@@ -113,22 +113,22 @@ public final class FileUpkeep {
     public void look() {
         Outside found = draft.lookOutside();
         outside(
-                Weight.NEWS,
+                Severity.NEWS,
                 found.takenOver(),
                 " changed outside this program and was read again.");
         outside(
-                Weight.CARE,
+                Severity.CARE,
                 found.merged(),
                 " changed outside as well; both changes are in it now. Look it over before you"
                         + " save.");
         tell(found.conflicts());
         tidy();
         if (!found.problems().isEmpty()) {
-            teller.show.accept(Notice.of(OUTSIDE, Weight.WRONG, inWords(found.problems())));
+            teller.show.accept(Notice.of(OUTSIDE, Severity.WRONG, inWords(found.problems())));
         }
     }
 
-    private void outside(Weight weight, List<String> files, String what) {
+    private void outside(Severity weight, List<String> files, String what) {
         if (!files.isEmpty()) {
             String words = String.join(", ", files) + what;
             Reply back = new Reply("Take back", draft::undo);
@@ -144,12 +144,12 @@ public final class FileUpkeep {
             if (places > 0) {
                 replies.add(new Reply("Compare \u2026", () -> compare(conflict)));
             }
-            replies.add(reply("Keep mine", conflict, Choice.MINE));
-            replies.add(reply("Take the other", conflict, Choice.THEIRS));
+            replies.add(reply("Keep mine", conflict, KeptText.MINE));
+            replies.add(reply("Take the other", conflict, KeptText.THEIRS));
             teller.show.accept(
                     new Notice(
                             topic(conflict),
-                            Weight.CARE,
+                            Severity.CARE,
                             conflict.file()
                                     + " was changed both here and outside"
                                     + (places > 1 ? ", in " + places + " places" : "")
@@ -164,7 +164,7 @@ public final class FileUpkeep {
         teller.compare.accept(conflict);
     }
 
-    private Reply reply(String words, Conflict conflict, Choice choice) {
+    private Reply reply(String words, Conflict conflict, KeptText choice) {
         return new Reply(words, () -> draft.resolve(conflict, choice));
     }
 
@@ -179,7 +179,7 @@ public final class FileUpkeep {
             teller.show.accept(
                     new Notice(
                             RECOVERED + number++,
-                            Weight.CARE,
+                            Severity.CARE,
                             "Unsaved work of "
                                     + DateTimeFormatter.ofPattern("d MMMM HH:mm", Locale.ENGLISH)
                                             .format(recovered.when().atZone(zone))

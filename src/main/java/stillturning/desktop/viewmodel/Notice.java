@@ -8,10 +8,10 @@ import java.util.List;
  * @param topic what it is about; a newer notice of a topic replaces an older one
  * @param replies what can be done about it
  */
-public record Notice(String topic, Weight weight, String words, List<Reply> replies) {
+public record Notice(String topic, Severity weight, String words, List<Reply> replies) {
 
     /** How much it matters. */
-    public enum Weight {
+    public enum Severity {
         NEWS,
         CARE,
         WRONG
@@ -25,7 +25,7 @@ public record Notice(String topic, Weight weight, String words, List<Reply> repl
     }
 
     /** One to which there is nothing to say. */
-    public static Notice of(String topic, Weight weight, String words) {
+    public static Notice of(String topic, Severity weight, String words) {
         return new Notice(topic, weight, words, List.of());
     }
 }

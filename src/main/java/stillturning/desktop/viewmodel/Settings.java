@@ -19,8 +19,8 @@ public record Settings(
         int scalePercent,
         UnitSystem units,
         List<String> recent,
-        Optional<Frame> window,
-        Beside beside) {
+        Optional<WindowFrame> window,
+        SidePanels beside) {
 
     /** Fewest and most per cent of the usual size. */
     public static final int SMALLEST_PERCENT = 100;
@@ -30,7 +30,7 @@ public record Settings(
     private static final int MOST_RECENT = 12;
 
     /** Place and size of a window (screen units). */
-    public record Frame(double x, double y, double width, double height, boolean maximized) {}
+    public record WindowFrame(double x, double y, double width, double height, boolean maximized) {}
 
     /**
      * What stands beside the paper while drawing.
@@ -38,15 +38,20 @@ public record Settings(
      * @param additions the list of what can be added
      * @param values what is chosen, with its values, and the findings
      */
-    public record Beside(boolean additions, boolean values) {
+    public record SidePanels(boolean additions, boolean values) {
         /** Both of them. */
-        public static final Beside BOTH = new Beside(true, true);
+        public static final SidePanels BOTH = new SidePanels(true, true);
     }
 
     /** What nobody has changed yet. */
     public static final Settings USUAL =
             new Settings(
-                    Paper.LIGHT, 100, UnitSystem.METRIC, List.of(), Optional.empty(), Beside.BOTH);
+                    Paper.LIGHT,
+                    100,
+                    UnitSystem.METRIC,
+                    List.of(),
+                    Optional.empty(),
+                    SidePanels.BOTH);
 
     public Settings {
         recent = List.copyOf(recent.subList(0, Math.min(MOST_RECENT, recent.size())));
@@ -69,12 +74,12 @@ public record Settings(
     }
 
     /** The same with the window elsewhere. */
-    public Settings with(Frame other) {
+    public Settings with(WindowFrame other) {
         return new Settings(paper, scalePercent, units, recent, Optional.of(other), beside);
     }
 
     /** The same with more or less beside the paper. */
-    public Settings with(Beside other) {
+    public Settings with(SidePanels other) {
         return new Settings(paper, scalePercent, units, recent, window, other);
     }
 

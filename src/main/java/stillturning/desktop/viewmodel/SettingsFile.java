@@ -15,8 +15,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Properties;
 import org.jspecify.annotations.Nullable;
-import stillturning.desktop.viewmodel.Settings.Beside;
-import stillturning.desktop.viewmodel.Settings.Frame;
+import stillturning.desktop.viewmodel.Settings.SidePanels;
+import stillturning.desktop.viewmodel.Settings.WindowFrame;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.drawing.Paper;
 import stillturning.yaml.disk.WholeFile;
@@ -90,7 +90,7 @@ public record SettingsFile(Path path) {
                 named(kept, UNITS, UnitSystem.values(), Settings.USUAL.units()),
                 recent(kept),
                 window(kept),
-                new Beside(!away(kept, ADDITIONS), !away(kept, VALUES)));
+                new SidePanels(!away(kept, ADDITIONS), !away(kept, VALUES)));
     }
 
     private static <E extends Enum<E>> E named(Properties kept, String key, E[] all, E usual) {
@@ -115,14 +115,14 @@ public record SettingsFile(Path path) {
         return recent;
     }
 
-    private static Optional<Frame> window(Properties kept) {
+    private static Optional<WindowFrame> window(Properties kept) {
         List<OptionalDouble> sides = FRAME.stream().map(side -> number(kept, side)).toList();
         if (sides.stream().anyMatch(OptionalDouble::isEmpty)) {
             return Optional.empty();
         }
         List<Double> at = sides.stream().map(OptionalDouble::getAsDouble).toList();
         boolean maximized = Boolean.parseBoolean(kept.getProperty(MAXIMIZED));
-        return Optional.of(new Frame(at.get(0), at.get(1), at.get(2), at.get(3), maximized));
+        return Optional.of(new WindowFrame(at.get(0), at.get(1), at.get(2), at.get(3), maximized));
     }
 
     /**
@@ -157,7 +157,7 @@ public record SettingsFile(Path path) {
         }
     }
 
-    private static void put(Properties kept, Frame frame) {
+    private static void put(Properties kept, WindowFrame frame) {
         double[] at = {frame.x(), frame.y(), frame.width(), frame.height()};
         for (int i = 0; i < at.length; i++) {
             kept.setProperty(FRAME.get(i), String.valueOf(at[i]));

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import stillturning.assess.front.Space.Step;
-import stillturning.assess.front.Space.Turn;
+import stillturning.assess.front.Space.StepEffect;
 import stillturning.files.move.Drawn;
 import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
@@ -56,7 +56,7 @@ final class BareLayout {
     /** What was needed once is not tried again, though something else may have taken its place. */
     private Optional<Drawn> barer(Drawn drawn) {
         for (Step<Drawn> step : space.steps(drawn)) {
-            if (step.turn() == Turn.LESS && !needed.contains(step.words())) {
+            if (step.turn() == StepEffect.LESS && !needed.contains(step.words())) {
                 Optional<Drawn> taken = step.taken().filter(wanted).filter(space::serves);
                 if (taken.isPresent()) {
                     return taken;

@@ -20,7 +20,7 @@ final class BareStarts {
      *
      * @param from what it was made from, in words
      */
-    record Bare(Drawn drawn, String from) {}
+    record BareStart(Drawn drawn, String from) {}
 
     /**
      * One drawing stripped of all, which is the least there is; and the one with the most batteries
@@ -29,12 +29,12 @@ final class BareStarts {
      *
      * @param plain the baseline
      */
-    static List<Bare> of(Drawn plain, List<Drawn> drawings, LayoutSpace space) {
+    static List<BareStart> of(Drawn plain, List<Drawn> drawings, LayoutSpace space) {
         Optional<Drawn> most =
                 drawings.stream()
                         .filter(drawn -> BareLayout.batteries(drawn) > 1)
                         .max(Comparator.comparingLong(BareLayout::batteries));
-        List<Optional<Bare>> stripped =
+        List<Optional<BareStart>> stripped =
                 Stream.of(true, false)
                         .parallel()
                         .map(
@@ -51,11 +51,11 @@ final class BareStarts {
                                                                         bare(
                                                                                 b,
                                                                                 " stripped to its"
-                                                                                        + " batteries")))
+                                                                                    + " batteries")))
                         .toList();
         Set<Object> forms = new HashSet<>();
         drawings.forEach(drawn -> forms.add(CandidateForm.of(drawn.candidate())));
-        List<Bare> starts = new ArrayList<>();
+        List<BareStart> starts = new ArrayList<>();
         stripped.stream()
                 .flatMap(Optional::stream)
                 .filter(bare -> forms.add(CandidateForm.of(bare.drawn().candidate())))
@@ -63,7 +63,7 @@ final class BareStarts {
         return starts;
     }
 
-    private static Bare bare(Drawn drawn, String how) {
-        return new Bare(drawn, drawn.candidate().title() + how);
+    private static BareStart bare(Drawn drawn, String how) {
+        return new BareStart(drawn, drawn.candidate().title() + how);
     }
 }

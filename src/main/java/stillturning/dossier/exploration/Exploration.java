@@ -14,7 +14,7 @@ import stillturning.assess.front.SearchLimits;
 import stillturning.assess.front.SearchWatch;
 import stillturning.assess.requirement.Survey;
 import stillturning.dossier.RequirementSurvey;
-import stillturning.dossier.exploration.BareStarts.Bare;
+import stillturning.dossier.exploration.BareStarts.BareStart;
 import stillturning.dossier.redrawn.Service;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
@@ -24,9 +24,9 @@ import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;
 import stillturning.report.explored.ExploredFront;
-import stillturning.report.explored.ExploredFront.Beside;
-import stillturning.report.explored.ExploredFront.Done;
-import stillturning.report.explored.ExploredFront.Layout;
+import stillturning.report.explored.ExploredFront.ExploredLayout;
+import stillturning.report.explored.ExploredFront.FurtherFigures;
+import stillturning.report.explored.ExploredFront.SearchExtent;
 import stillturning.report.explored.Yardstick;
 import stillturning.sizing.Sizing;
 import stillturning.story.UntoldStory;
@@ -83,13 +83,14 @@ public final class Exploration {
 
     private Explored explored(SearchLimits limits, SearchWatch watch) {
         Service service = Service.of(drawings);
-        List<Bare> bare =
+        List<BareStart> bare =
                 BareStarts.of(baseline(), drawings, new LayoutSpace(drawings, by, service));
         List<Drawn> starts = new ArrayList<>(drawings);
         bare.forEach(start -> starts.add(start.drawn()));
         Found<Drawn> found = FrontSearch.in(new LayoutSpace(starts, by, service), limits, watch);
         List<Made> made = found.front().stream().map(member -> made(member, bare)).toList();
-        return told(made, new Done(found.tally(), limits.steps(), bare.size(), found.whole()));
+        return told(
+                made, new SearchExtent(found.tally(), limits.steps(), bare.size(), found.whole()));
     }
 
     private Drawn baseline() {
@@ -108,7 +109,7 @@ public final class Exploration {
      */
     private record Made(Drawn drawn, String from, List<String> steps, boolean asDrawn) {}
 
-    private Made made(Member<Drawn> member, List<Bare> bare) {
+    private Made made(Member<Drawn> member, List<BareStart> bare) {
         int stripped = member.start() - drawings.size();
         Drawn drawn = member.thing();
         return stripped < 0
@@ -117,33 +118,34 @@ public final class Exploration {
                 : new Made(drawn, bare.get(stripped).from(), member.steps(), false);
     }
 
-    private Explored told(List<Made> made, Done done) {
-        List<Layout> front = new ArrayList<>();
+    private Explored told(List<Made> made, SearchExtent done) {
+        List<ExploredLayout> front = new ArrayList<>();
         Map<String, Drawn> drawn = new LinkedHashMap<>();
         List<Candidate> candidates = new ArrayList<>(study.candidates());
         for (Made one : made) {
             Candidate origin = one.drawn.candidate();
             String name = one.asDrawn ? origin.id() : free(drawn.size() + 1);
-            front.add(new Layout(name, one.from, one.steps));
+            front.add(new ExploredLayout(name, one.from, one.steps));
             if (!one.asDrawn) {
                 drawn.put(name, one.drawn);
                 candidates.add(named(origin, name));
             }
         }
         Assessment assessment = assessed(candidates, drawn);
-        List<Layout> all =
+        List<ExploredLayout> all =
                 study.candidates().stream()
                         .filter(c -> assessment.of(c.id()).isPresent())
-                        .map(c -> new Layout(c.id(), c.title(), List.of()))
+                        .map(c -> new ExploredLayout(c.id(), c.title(), List.of()))
                         .toList();
-        Beside beside = new Beside(brokenLimits(front, drawn), Map.of());
+        FurtherFigures beside = new FurtherFigures(brokenLimits(front, drawn), Map.of());
         return new Explored(new ExploredFront(assessment, by, front, all, done, beside), drawn);
     }
 
     /** How many limits of sizes each layout breaks; nothing of one whose sizes have no answer. */
-    private Map<String, Integer> brokenLimits(List<Layout> front, Map<String, Drawn> drawn) {
+    private Map<String, Integer> brokenLimits(
+            List<ExploredLayout> front, Map<String, Drawn> drawn) {
         Map<String, Integer> broken = new LinkedHashMap<>();
-        for (Layout layout : front) {
+        for (ExploredLayout layout : front) {
             Drawn file = drawn.getOrDefault(layout.id(), drawingOf(layout.id()));
             try {
                 Candidate candidate = file.candidate();

@@ -32,7 +32,7 @@ public record Explored(ExploredFront front, Map<String, Drawn> drawn) {
                 KeptFront.KeptSearch.of(front.search()));
     }
 
-    private KeptFront.KeptLayout kept(ExploredFront.Layout layout) {
+    private KeptFront.KeptLayout kept(ExploredFront.ExploredLayout layout) {
         Drawn made = drawn.get(layout.id());
         return made == null
                 ? new KeptFront.KeptLayout(layout.id(), layout.from(), layout.steps(), "")

@@ -45,12 +45,12 @@ public record KeptFront(List<CriterionName> by, List<KeptLayout> front, KeptSear
             int outdone,
             int twice,
             int refused,
-            Reach reach) {
+            SearchReach reach) {
         public KeptSearch {
             missed = Map.copyOf(missed);
         }
 
-        static KeptSearch of(ExploredFront.Done done) {
+        static KeptSearch of(ExploredFront.SearchExtent done) {
             Tally tally = done.tally();
             return new KeptSearch(
                     tally.tried(),
@@ -59,11 +59,11 @@ public record KeptFront(List<CriterionName> by, List<KeptLayout> front, KeptSear
                     tally.outdone(),
                     tally.twice(),
                     tally.refused(),
-                    new Reach(tally.left(), done.mostSteps(), done.bare(), done.whole()));
+                    new SearchReach(tally.left(), done.mostSteps(), done.bare(), done.whole()));
         }
 
-        ExploredFront.Done done() {
-            return new ExploredFront.Done(
+        ExploredFront.SearchExtent done() {
+            return new ExploredFront.SearchExtent(
                     new Tally(tried, met, missed, outdone, twice, refused, reach.left),
                     reach.mostSteps,
                     reach.bare,
@@ -79,5 +79,5 @@ public record KeptFront(List<CriterionName> by, List<KeptLayout> front, KeptSear
      * @param bare stripped layouts that it began with
      * @param whole whether everything within those changes was looked at
      */
-    public record Reach(int left, int mostSteps, int bare, boolean whole) {}
+    public record SearchReach(int left, int mostSteps, int bare, boolean whole) {}
 }

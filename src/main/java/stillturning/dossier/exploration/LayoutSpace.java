@@ -52,7 +52,7 @@ record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements
     }
 
     @Override
-    public Look look(Drawn layout, List<String> evidence) {
+    public FirstLook look(Drawn layout, List<String> evidence) {
         Survey survey = new RequirementSurvey(layout.study(), layout.installation());
         try {
             Scrutiny scrutiny = Scrutiny.of(layout.study(), layout.candidate(), survey);
@@ -81,7 +81,7 @@ record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements
     }
 
     private record Looked(Drawn layout, Scrutiny scrutiny, LayoutSpace in, List<String> evidence)
-            implements Look {
+            implements FirstLook {
         @Override
         public List<Double> atBest() {
             return in.by.of(scrutiny.atBest());
@@ -118,7 +118,7 @@ record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements
                     : Optional.of(Service.OFF_WHEN_PARKED);
         }
 
-        private TrialResult missed(Scrutiny.Refusal refusal) {
+        private TrialResult missed(Scrutiny.MissedRequirement refusal) {
             List<String> breaking = refusal.breaking();
             return new TrialResult.Missed(
                     refusal.requirement(),
@@ -128,5 +128,5 @@ record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements
     }
 
     /** One that is out before anything is told. */
-    private record Out(List<Double> atBest, TrialResult trial) implements Look {}
+    private record Out(List<Double> atBest, TrialResult trial) implements FirstLook {}
 }

@@ -199,7 +199,7 @@ public record Proposal(
             String awg = size.wire().cable().awg();
             String was = gauges.getOrDefault(size.wire().id(), awg);
             if (!was.equals(awg)) {
-                all.add(new Resize(size.wire().id(), Resize.Of.WIRE, was, awg));
+                all.add(new Resize(size.wire().id(), Resize.ResizedThing.WIRE, was, awg));
             }
         }
         all.addAll(protectors());
@@ -216,7 +216,7 @@ public record Proposal(
                 all.add(
                         new Resize(
                                 size.name(),
-                                Resize.Of.PROTECTOR,
+                                Resize.ResizedThing.PROTECTOR,
                                 amps(was),
                                 amps(size.ratedAmps())));
             }

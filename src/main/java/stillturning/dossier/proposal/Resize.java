@@ -7,10 +7,10 @@ package stillturning.dossier.proposal;
  * @param from size as it is: AWG of a wire, rating of a protector (A)
  * @param to size as proposed
  */
-public record Resize(String part, Of of, String from, String to) {
+public record Resize(String part, ResizedThing of, String from, String to) {
 
     /** What changes its size. */
-    public enum Of {
+    public enum ResizedThing {
         WIRE,
         PROTECTOR
     }

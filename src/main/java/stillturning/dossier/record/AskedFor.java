@@ -20,7 +20,7 @@ import stillturning.reliability.asbuilt.Compared;
 import stillturning.reliability.asbuilt.Expectation;
 import stillturning.reliability.asbuilt.Expectations;
 import stillturning.reliability.asbuilt.Measurand;
-import stillturning.reliability.asbuilt.Measurand.Kind;
+import stillturning.reliability.asbuilt.Measurand.MeasurandKind;
 import stillturning.reliability.asbuilt.StepKey;
 import stillturning.reliability.groundtest.Configuration;
 import stillturning.reliability.groundtest.GroundTests;
@@ -157,7 +157,7 @@ public final class AskedFor {
         };
     }
 
-    private static Notation notation(Kind kind) {
+    private static Notation notation(MeasurandKind kind) {
         return switch (kind) {
             case CAPACITY -> Notation.CAPACITY;
             case BATTERY_OHMS -> Notation.OHMS;
@@ -177,11 +177,13 @@ public final class AskedFor {
 
     private static Blank blank(FormLine line) {
         Expectation expectation = line.compared().expectation();
-        Kind kind = expectation.subject().kind();
+        MeasurandKind kind = expectation.subject().kind();
         return new Blank(
                 line.path(),
                 notation(kind),
-                kind == Kind.HAPPENED ? "passed or failed" : MeasuredWords.beside(expectation));
+                kind == MeasurandKind.HAPPENED
+                        ? "passed or failed"
+                        : MeasuredWords.beside(expectation));
     }
 
     /** What can be filled in of each group of the form, with what stands above the group. */

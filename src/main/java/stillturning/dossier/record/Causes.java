@@ -11,17 +11,17 @@ import java.util.stream.Collectors;
 import stillturning.files.StudyReader;
 import stillturning.files.value.Range;
 import stillturning.files.value.Variation;
-import stillturning.files.value.Variation.Change;
+import stillturning.files.value.Variation.ValueChange;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 import stillturning.reliability.asbuilt.Compared;
-import stillturning.reliability.asbuilt.Compared.Verdict;
+import stillturning.reliability.asbuilt.Compared.Agreement;
 import stillturning.reliability.asbuilt.Explanation;
 import stillturning.reliability.asbuilt.JointExplanation.Needed;
 import stillturning.reliability.asbuilt.Measurand;
-import stillturning.reliability.asbuilt.Measurand.Kind;
+import stillturning.reliability.asbuilt.Measurand.MeasurandKind;
 import stillturning.reliability.asbuilt.OpenValue;
 import stillturning.reliability.asbuilt.SingleValueFits;
 import stillturning.reliability.asbuilt.StepKey;
@@ -31,8 +31,8 @@ import stillturning.reliability.groundtest.Replay;
 import stillturning.reliability.groundtest.TestStep;
 import stillturning.report.record.AsBuilt;
 import stillturning.report.record.Explained;
-import stillturning.report.record.Explained.Together;
-import stillturning.report.record.Explained.Written;
+import stillturning.report.record.Explained.ExplainedPair;
+import stillturning.report.record.Explained.WrittenValue;
 import stillturning.report.record.ExplainedValue;
 import stillturning.report.record.FormLine;
 import stillturning.story.UntoldStory;
@@ -80,12 +80,12 @@ public final class Causes {
                         .filter(c -> c.measured().isPresent())
                         .filter(c -> isReading(c.expectation().subject().kind()))
                         .toList();
-        boolean wrong = read.stream().anyMatch(c -> c.verdict() == Verdict.DISAGREES);
+        boolean wrong = read.stream().anyMatch(c -> c.verdict() == Agreement.DISAGREES);
         return wrong ? read : List.of();
     }
 
-    private static boolean isReading(Kind kind) {
-        return kind == Kind.VOLTS || kind == Kind.AMPS;
+    private static boolean isReading(MeasurandKind kind) {
+        return kind == MeasurandKind.VOLTS || kind == MeasurandKind.AMPS;
     }
 
     /**
@@ -120,7 +120,7 @@ public final class Causes {
                 SingleValueFits.together(readings, values, slopes).stream()
                         .map(
                                 e ->
-                                        new Together(
+                                        new ExplainedPair(
                                                 e,
                                                 written(e.one(), range(ranges, e.one().value())),
                                                 written(
@@ -133,8 +133,8 @@ public final class Causes {
         return Optional.ofNullable(ranges.get(value)).orElseThrow();
     }
 
-    private static Written written(Needed needed, Range range) {
-        return new Written(
+    private static WrittenValue written(Needed needed, Range range) {
+        return new WrittenValue(
                 range.place().file(),
                 range.place().path(),
                 range.text(),
@@ -178,7 +178,7 @@ public final class Causes {
     private Optional<double[]> slope(Range range, List<Compared> readings, double[] before) {
         boolean up = range.high() > range.likely();
         double step = TRIED * (up ? range.high() - range.likely() : range.low() - range.likely());
-        Variation varied = new Variation(Map.of(range.place(), new Change(1, step)), Map.of());
+        Variation varied = new Variation(Map.of(range.place(), new ValueChange(1, step)), Map.of());
         Optional<Study> study = reader.only(Set.of(candidate), varied).study();
         if (study.isEmpty()) {
             return Optional.empty();
@@ -228,9 +228,9 @@ public final class Causes {
                         Collectors.toMap(
                                 r ->
                                         new Measurand(
-                                                r.of() == InstrumentReading.Of.VOLTS
-                                                        ? Kind.VOLTS
-                                                        : Kind.AMPS,
+                                                r.of() == InstrumentReading.MeasuredQuantity.VOLTS
+                                                        ? MeasurandKind.VOLTS
+                                                        : MeasurandKind.AMPS,
                                                 step,
                                                 r.at()),
                                 InstrumentReading::predicted));

@@ -9,7 +9,7 @@ import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
 import stillturning.reliability.asbuilt.DischargeFit;
 import stillturning.reliability.asbuilt.DischargeLog;
-import stillturning.reliability.asbuilt.DischargeLog.Sample;
+import stillturning.reliability.asbuilt.DischargeLog.LogSample;
 import stillturning.reliability.asbuilt.Expectations;
 import stillturning.reliability.asbuilt.UntellingLog;
 import stillturning.report.Spoken;
@@ -43,13 +43,13 @@ public record Discharged(
      * @param file name of the log
      * @throws UntellingLog if nothing can be concluded from it
      */
-    public Fit fit(List<LogFile.Line> lines, String file) throws UntellingLog {
+    public Fit fit(List<LogFile.LogLine> lines, String file) throws UntellingLog {
         Part part = candidate.part(battery).orElseThrow();
         Cell cell = Expectations.cell(part).orElseThrow();
         DischargeLog log =
                 new DischargeLog(
                         lines.stream()
-                                .map(l -> new Sample(l.seconds(), l.volts(), l.amps()))
+                                .map(l -> new LogSample(l.seconds(), l.volts(), l.amps()))
                                 .toList());
         double warm = celsius.orElse(study.aircraft().celsius(part.tag().zone()));
         return new Fit(

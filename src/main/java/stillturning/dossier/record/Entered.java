@@ -24,7 +24,7 @@ public record Entered(AskedFor asked, FilledForm form, List<Problem> problems) {
 
     /** A form as it was filled in. */
     public static Entered of(AskedFor asked, YamlDocument document) {
-        FormReader.Read read =
+        FormReader.ReadForm read =
                 FormReader.read(
                         document,
                         asked.candidate().id(),

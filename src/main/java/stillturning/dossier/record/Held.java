@@ -9,8 +9,8 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import stillturning.files.record.FilledForm;
 import stillturning.files.record.FilledForm.Filled;
+import stillturning.files.record.FilledForm.FilledValue;
 import stillturning.files.record.FilledForm.Former;
-import stillturning.files.record.FilledForm.Value;
 import stillturning.files.record.MeasuredEntry;
 import stillturning.files.record.MeasuredEntry.Item;
 import stillturning.files.record.MeasuredEntry.Prediction;
@@ -19,13 +19,13 @@ import stillturning.parts.Wire;
 import stillturning.parts.element.Demand;
 import stillturning.quantity.Formats;
 import stillturning.reliability.asbuilt.Compared;
-import stillturning.reliability.asbuilt.Compared.Verdict;
+import stillturning.reliability.asbuilt.Compared.Agreement;
 import stillturning.reliability.asbuilt.DropFit;
 import stillturning.reliability.asbuilt.Expectation;
 import stillturning.reliability.asbuilt.FittedValue;
 import stillturning.reliability.asbuilt.FittedValue.Known;
 import stillturning.reliability.asbuilt.LoadCurrent;
-import stillturning.reliability.asbuilt.Measurand.Kind;
+import stillturning.reliability.asbuilt.Measurand.MeasurandKind;
 import stillturning.report.record.AsBuilt;
 import stillturning.report.record.Explained;
 import stillturning.report.record.Fit;
@@ -128,8 +128,8 @@ public final class Held {
     private void put(FormLine line) {
         lines.put(line.path(), line);
         Expectation expectation = line.compared().expectation();
-        if (expectation.subject().kind() == Kind.PATH_OHMS
-                && line.compared().verdict() == Verdict.DISAGREES) {
+        if (expectation.subject().kind() == MeasurandKind.PATH_OHMS
+                && line.compared().verdict() == Agreement.DISAGREES) {
             asked.candidate()
                     .wire(expectation.subject().at())
                     .ifPresent(wire -> remarks.add(beyond(wire, line)));
@@ -143,7 +143,7 @@ public final class Held {
         String copper = Formats.fixed(wire.metres(), 2) + " m of AWG " + wire.cable().awg();
         return asked.words().of(wire.id())
                 + ": "
-                + MeasuredWords.value(Kind.PATH_OHMS, Math.abs(more))
+                + MeasuredWords.value(MeasurandKind.PATH_OHMS, Math.abs(more))
                 + (more > 0
                         ? " more than "
                                 + copper
@@ -172,7 +172,7 @@ public final class Held {
 
     private Optional<Demand> demand(String path) {
         Expectation expectation = line(path).compared().expectation();
-        return expectation.subject().kind() == Kind.LOAD_AMPS
+        return expectation.subject().kind() == MeasurandKind.LOAD_AMPS
                 ? asked.study().aircraft().load(expectation.subject().at()).map(LoadNeed::demand)
                 : Optional.empty();
     }
@@ -182,18 +182,18 @@ public final class Held {
         return new Compared(expectation, OptionalDouble.of(fitted.ohms()), fitted.half());
     }
 
-    private static DropFit.Drop drop(Value value) {
-        return new DropFit.Drop(value.value(), value.at().orElseThrow());
+    private static DropFit.MeasuredDrop drop(FilledValue value) {
+        return new DropFit.MeasuredDrop(value.value(), value.at().orElseThrow());
     }
 
     private void take(Fit fit) {
         if (fit.fitted().quality().fits()) {
-            take(fit, Kind.CAPACITY, fit.fitted().capacity());
-            take(fit, Kind.BATTERY_OHMS, fit.fitted().ohms());
+            take(fit, MeasurandKind.CAPACITY, fit.fitted().capacity());
+            take(fit, MeasurandKind.BATTERY_OHMS, fit.fitted().ohms());
         }
     }
 
-    private void take(Fit fit, Kind kind, FittedValue estimate) {
+    private void take(Fit fit, MeasurandKind kind, FittedValue estimate) {
         FormLine line =
                 lines.values().stream()
                         .filter(
@@ -240,7 +240,7 @@ public final class Held {
                         .filter(
                                 line ->
                                         line.compared().measured().isPresent()
-                                                || kind(line) == Kind.HAPPENED)
+                                                || kind(line) == MeasurandKind.HAPPENED)
                         .map(Held::item);
         Stream<Item> former =
                 form.stream().flatMap(f -> f.former().stream()).map(Held::noLongerAsked);
@@ -261,18 +261,18 @@ public final class Held {
                 "");
     }
 
-    private static Kind kind(FormLine line) {
+    private static MeasurandKind kind(FormLine line) {
         return line.compared().expectation().subject().kind();
     }
 
     private static Item item(FormLine line) {
         Expectation expectation = line.compared().expectation();
-        Kind kind = kind(line);
+        MeasurandKind kind = kind(line);
         return new Item(
                 line.path(),
                 line.says(),
                 MeasuredWords.measured(line.compared()),
-                kind == Kind.HAPPENED
+                kind == MeasurandKind.HAPPENED
                         ? Prediction.NONE
                         : new Prediction(
                                 MeasuredWords.value(kind, expectation.predicted()),

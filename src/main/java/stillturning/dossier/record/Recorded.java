@@ -15,9 +15,9 @@ import stillturning.report.page.Document.Chapter;
 import stillturning.report.record.MeasuredWords;
 import stillturning.report.record.RecordedCandidate;
 import stillturning.report.record.RecordedCandidate.Day;
-import stillturning.report.record.RecordedCandidate.Prediction;
-import stillturning.report.record.RecordedCandidate.Row;
-import stillturning.report.record.RecordedCandidate.Standing;
+import stillturning.report.record.RecordedCandidate.ReadingVerdict;
+import stillturning.report.record.RecordedCandidate.RecordRow;
+import stillturning.report.record.RecordedCandidate.ShownPrediction;
 import stillturning.report.record.RecordedChapter;
 
 /** What the records beside a study say, for the dossier. */
@@ -54,7 +54,7 @@ public final class Recorded {
             Path folder, Candidate candidate, String fingerprint) {
         try {
             MeasuredFile file = MeasuredFile.of(folder, candidate.id());
-            List<Row> rows = new ArrayList<>();
+            List<RecordRow> rows = new ArrayList<>();
             for (MeasuredEntry entry : file.entries()) {
                 Day day = new Day(entry.date(), entry.by(), !entry.study().equals(fingerprint));
                 entry.items().forEach(item -> rows.add(row(day, item)));
@@ -69,17 +69,17 @@ public final class Recorded {
         }
     }
 
-    private static Row row(Day day, Item item) {
-        return new Row(
+    private static RecordRow row(Day day, Item item) {
+        return new RecordRow(
                 day,
                 item.what(),
                 item.says(),
                 item.measured(),
-                new Prediction(
+                new ShownPrediction(
                         item.prediction().likely(),
                         item.prediction().least().isEmpty()
                                 ? ""
                                 : item.prediction().least() + " to " + item.prediction().most()),
-                new Standing(item.verdict(), MeasuredWords.isGood(item.verdict())));
+                new ReadingVerdict(item.verdict(), MeasuredWords.isGood(item.verdict())));
     }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.assess.front.Space.Step;
-import stillturning.assess.front.Space.Turn;
+import stillturning.assess.front.Space.StepEffect;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.files.move.Drawn;
 import stillturning.files.move.Move;
@@ -35,18 +35,18 @@ public record DrawnStep(Drawn from, Move move, String words) implements Step<Dra
     }
 
     @Override
-    public Turn turn() {
+    public StepEffect turn() {
         return switch (move.kind()) {
-            case BATTERY_REMOVED, PART_REMOVED, PATH_REMOVED -> Turn.LESS;
+            case BATTERY_REMOVED, PART_REMOVED, PATH_REMOVED -> StepEffect.LESS;
             case SECOND_PATH, SPLIT_BUS, SEPARATED, BATTERY_ADDED, OVER_VOLTAGE, WARNING_ADDED ->
-                    Turn.MORE;
+                    StepEffect.MORE;
             case OTHER_SOURCE,
                     BATTERY_RESIZED,
                     CHARGING_PATH,
                     PROTECTOR,
                     SWITCHED_OTHERWISE,
                     ACT_CHANGED ->
-                    Turn.OTHER;
+                    StepEffect.OTHER;
         };
     }
 

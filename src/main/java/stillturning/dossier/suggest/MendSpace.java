@@ -104,7 +104,7 @@ final class MendSpace implements Space<Drawn> {
     }
 
     @Override
-    public Look look(Drawn drawn, List<String> evidence) {
+    public FirstLook look(Drawn drawn, List<String> evidence) {
         try {
             Scrutiny scrutiny = Suggest.scrutiny(drawn);
             Optional<String> refused = refused(drawn, scrutiny);
@@ -129,7 +129,7 @@ final class MendSpace implements Space<Drawn> {
     }
 
     /** One that does not do with nothing wrong what it has to, or that cannot be computed. */
-    private record Dead(String by, List<String> evidence) implements Look {
+    private record Dead(String by, List<String> evidence) implements FirstLook {
 
         @Override
         public List<Double> atBest() {
@@ -142,7 +142,7 @@ final class MendSpace implements Space<Drawn> {
         }
     }
 
-    private final class Looked implements Look {
+    private final class Looked implements FirstLook {
         private final Scrutiny scrutiny;
         private final Drawn drawn;
         private final List<String> evidence;

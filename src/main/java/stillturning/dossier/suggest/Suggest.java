@@ -117,7 +117,7 @@ public final class Suggest {
                         before,
                         asked.wanted(),
                         placed.stream().map(Placed::suggestion).toList(),
-                        new Suggestions.Done(found.tally(), limits.steps(), found.whole())),
+                        new Suggestions.LookedAt(found.tally(), limits.steps(), found.whole())),
                 placed.stream().map(Placed::drawing).toList());
     }
 

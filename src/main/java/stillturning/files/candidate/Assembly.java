@@ -242,7 +242,7 @@ final class Assembly {
             String id, PartEntry entry, PartValues values, String zone, List<String> arrivals) {
         String label = entry.said().label().orElseGet(() -> Names.spoken(id));
         Tag tag = new Tag(id, label, zone, burden(entry, values));
-        Part part = values.part(tag, new PartValues.Site(nominalVolts, arrivals));
+        Part part = values.part(tag, new PartValues.PartSurroundings(nominalVolts, arrivals));
         part.elements(); // some values are first looked at there
         return part;
     }
@@ -275,7 +275,7 @@ final class Assembly {
         Values.mapped(
                 entry,
                 "",
-                new Values.Change() {
+                new Values.ValueReplacement() {
                     @Override
                     public Given given(String path, Given value) {
                         values.add(path + " " + value.written());

@@ -17,8 +17,8 @@ import stillturning.model.Candidate;
 import stillturning.model.Chances.Odds;
 import stillturning.model.Cockpit;
 import stillturning.model.HalfDrawn;
-import stillturning.model.Installation.Fit;
-import stillturning.model.Installation.Ways;
+import stillturning.model.Installation.FittedParts;
+import stillturning.model.Installation.WireRoutes;
 import stillturning.model.Join;
 import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
@@ -38,7 +38,7 @@ public final class CandidateReader {
     private final Assembly assembly;
     private final Placement placement;
     private List<Expanded> expanded = List.of();
-    private Fit fit = Fit.UNKNOWN;
+    private FittedParts fit = FittedParts.UNKNOWN;
     private Odds odds = Odds.UNKNOWN;
 
     public CandidateReader(
@@ -108,7 +108,7 @@ public final class CandidateReader {
     }
 
     /** What only the checking of sizes asks for. */
-    public Fit fit() {
+    public FittedParts fit() {
         return fit;
     }
 
@@ -137,14 +137,14 @@ public final class CandidateReader {
      *
      * @param chances what the study says of how often things fail
      */
-    public Optional<Candidate> read(ChancesReader.Said chances) {
+    public Optional<Candidate> read(ChancesReader.StatedChances chances) {
         leavesOut();
         returns();
         RunsReader runs = build();
         fit = InstallationReader.fit(candidate, assembly, report, ledger);
         chooseGauges(runs);
         odds = new OddsReader(candidate, expanded, assembly, report).read(chances, frame);
-        fit = fit.going(new Ways(odds.routes(), odds.shared()));
+        fit = fit.going(new WireRoutes(odds.routes(), odds.shared()));
         WiringChecks wiring = new WiringChecks(assembly, report);
         boolean wired = report.isClean() && assembly.isComplete();
         Map<Terminal, Spot> fed = wiring.fedInputs(runs.fed());
@@ -173,7 +173,8 @@ public final class CandidateReader {
         RunsReader runs =
                 new RunsReader(
                         candidate,
-                        new RunBuilder.Site(assembly, terminals, placement, frame, report, ledger));
+                        new RunBuilder.RunContext(
+                                assembly, terminals, placement, frame, report, ledger));
         runs.build();
         expanded = runs.expanded();
         return runs;

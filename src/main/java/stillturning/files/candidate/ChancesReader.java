@@ -8,14 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.files.entry.ChancesEntry;
 import stillturning.files.entry.RateText;
-import stillturning.files.entry.RateText.Unit;
+import stillturning.files.entry.RateText.RateBasis;
 import stillturning.files.entry.ShippedRates;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.finding.ProblemCollector;
 import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.Chances;
 import stillturning.model.Chances.Beta;
-import stillturning.model.Chances.Exposure;
+import stillturning.model.Chances.ExposureTimes;
 import stillturning.model.Chances.Odds;
 import stillturning.model.Chances.Rate;
 import stillturning.model.Chances.Shared;
@@ -54,7 +54,7 @@ public final class ChancesReader {
      * @param beta where nothing else is said of what is shared
      * @param shared what loads share in every candidate
      */
-    public record Said(Chances chances, RateBook rates, Beta beta, List<Shared> shared) {
+    public record StatedChances(Chances chances, RateBook rates, Beta beta, List<Shared> shared) {
 
         /** The chances with what is known of each candidate. */
         public Chances with(Map<String, Odds> candidates) {
@@ -68,13 +68,13 @@ public final class ChancesReader {
         }
     }
 
-    public Said read() {
+    public StatedChances read() {
         ShippedRates shipped = ShippedRates.shipped();
         RateBook book = new RateBook(shipped.failures(), Map.of());
         book.check(written.rates(), under("rates"), report);
         written.fails().forEach((load, rates) -> load(load, rates, book));
-        RateBook.require(written.leftSwitch(), under("left-switch"), report, Unit.FLIGHT);
-        RateBook.require(written.idlePilot(), under("idle-pilot"), report, Unit.NEED);
+        RateBook.require(written.leftSwitch(), under("left-switch"), report, RateBasis.FLIGHT);
+        RateBook.require(written.idlePilot(), under("idle-pilot"), report, RateBasis.NEED);
         Chances chances =
                 new Chances(
                         exposure(),
@@ -90,7 +90,7 @@ public final class ChancesReader {
                         RateBook.rate(written.idlePilot()),
                         Map.of());
         Beta beta = beta(written.beta());
-        return new Said(
+        return new StatedChances(
                 chances,
                 book.with(written.rates(), written.fails()),
                 beta,
@@ -126,7 +126,7 @@ public final class ChancesReader {
         return new Load(tag, need.demand(), need.tolerance(), need.inputs());
     }
 
-    private Exposure exposure() {
+    private ExposureTimes exposure() {
         double phases = frame.aircraft().phases().stream().mapToDouble(Phase::seconds).sum();
         double flight = written.flight().map(f -> f.quantity().si()).orElse(phases);
         double inspection =
@@ -139,7 +139,7 @@ public final class ChancesReader {
                     "inspections come more often than flights end",
                     "write no less than the length of a flight");
         }
-        return new Exposure(flight, Math.max(inspection, flight));
+        return new ExposureTimes(flight, Math.max(inspection, flight));
     }
 
     /** Rates under a key of the study, with what ships for those that it leaves out. */
@@ -162,7 +162,7 @@ public final class ChancesReader {
                     if (!words.contains(word)) {
                         report.unknown(Spot.atKey(path), "rate here for", word, words);
                     }
-                    RateBook.require(rate, path, report, Unit.HOUR, Unit.FLIGHT);
+                    RateBook.require(rate, path, report, RateBasis.HOUR, RateBasis.FLIGHT);
                 });
         return rates;
     }

@@ -27,7 +27,7 @@ import stillturning.model.Study;
  * @param classes class of the parts of a kind that name none, by kind, where the file says it
  */
 public record CheckedStudy(
-        Study.Heading heading,
+        Study.StudyHeading heading,
         Study.Aircraft aircraft,
         Study.Goals goals,
         Zones zones,

@@ -95,8 +95,8 @@ public final class CheckedStudyReader {
         return zones;
     }
 
-    private Study.Heading heading() {
-        return new Study.Heading(
+    private Study.StudyHeading heading() {
+        return new Study.StudyHeading(
                 study.study(),
                 study.about().orElse(""),
                 study.invented(),
@@ -153,7 +153,7 @@ public final class CheckedStudyReader {
     }
 
     private void engineNeeds() {
-        for (NeedsText.Mention mention : study.engine().needs().mentions()) {
+        for (NeedsText.LoadMention mention : study.engine().needs().mentions()) {
             if (!study.loads().containsKey(mention.load())) {
                 report.unknown(
                         new Spot("engine.needs", mention.offset()),
@@ -175,8 +175,8 @@ public final class CheckedStudyReader {
                 starting(engine));
     }
 
-    private Engine.Starting starting(StudyEntry.EngineEntry engine) {
-        return new Engine.Starting(
+    private Engine.EngineStarting starting(StudyEntry.EngineEntry engine) {
+        return new Engine.EngineStarting(
                 engine.starter().filter(this::isStarter),
                 engine.tiredBattery().quantity().si(),
                 engine.coldStart().quantity().si(),

@@ -12,7 +12,7 @@ import java.util.function.Function;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.CandidateEntry.CueEntry;
 import stillturning.files.entry.CandidateEntry.ProcedureEntry;
-import stillturning.files.entry.RunText.Anchor;
+import stillturning.files.entry.RunText.NamedTerminal;
 import stillturning.files.finding.ProblemCollector;
 import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.Cockpit;
@@ -77,10 +77,10 @@ final class CockpitReader {
 
     /** A starter turns nothing by itself. */
     private void starterNobodyPresses(List<Procedure> procedures) {
-        Engine.Starting starting = frame.aircraft().engine().starting();
+        Engine.EngineStarting starting = frame.aircraft().engine().starting();
         boolean pressed =
                 starting.habitSeconds().isPresent()
-                        || procedures.stream().anyMatch(p -> p.doing().pressesStarter());
+                        || procedures.stream().anyMatch(p -> p.execution().pressesStarter());
         if (starting.starter().isPresent() && !pressed) {
             report.remark(
                     new Spot("", 0),
@@ -184,8 +184,8 @@ final class CockpitReader {
 
     private Optional<Terminal> at(String written, String path) {
         int point = written.indexOf('.');
-        Anchor anchor =
-                new Anchor(
+        NamedTerminal anchor =
+                new NamedTerminal(
                         point < 0 ? written : written.substring(0, point),
                         point < 0 ? Optional.empty() : Optional.of(written.substring(point + 1)),
                         0);
@@ -262,7 +262,7 @@ final class CockpitReader {
                 entry.after().quantity().si(),
                 entry.moves(),
                 entry.sheds(),
-                new Procedure.Doing(
+                new Procedure.Execution(
                         entry.by(),
                         entry.oneEach().map(Quantity::si).orElse(0.0),
                         entry.pressesStarter()));

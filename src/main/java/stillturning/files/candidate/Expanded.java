@@ -9,7 +9,7 @@ import java.util.stream.Stream;
  * @param path place of the line
  * @param parts every part that it made
  */
-public record Expanded(String path, List<Made> parts) {
+public record Expanded(String path, List<ExpandedPart> parts) {
 
     /**
      * A part that was made from a line.
@@ -17,14 +17,15 @@ public record Expanded(String path, List<Made> parts) {
      * @param kind what it is, in the word of the files
      * @param values each value with its name, unit and source
      */
-    public record Made(String id, String kind, List<String> values) {
-        public Made {
+    public record ExpandedPart(String id, String kind, List<String> values) {
+        public ExpandedPart {
             values = List.copyOf(values);
         }
 
         /** The same with one thing more that is to be said of it. */
-        Made with(String said) {
-            return new Made(id, kind, Stream.concat(values.stream(), Stream.of(said)).toList());
+        ExpandedPart with(String said) {
+            return new ExpandedPart(
+                    id, kind, Stream.concat(values.stream(), Stream.of(said)).toList());
         }
     }
 

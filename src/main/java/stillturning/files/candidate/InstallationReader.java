@@ -13,7 +13,7 @@ import stillturning.files.finding.ProblemCollector;
 import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.files.value.ValueLog;
 import stillturning.model.Installation;
-import stillturning.model.Installation.Fit;
+import stillturning.model.Installation.FittedParts;
 import stillturning.model.Installation.Lay;
 import stillturning.model.Installation.Laying;
 import stillturning.model.Installation.Nature;
@@ -27,7 +27,7 @@ public final class InstallationReader {
     private InstallationReader() {}
 
     /** What the study says, with what was found out about each candidate. */
-    public static Installation of(StudyEntry study, Map<String, Fit> fits) {
+    public static Installation of(StudyEntry study, Map<String, FittedParts> fits) {
         Map<String, Double> arms = new LinkedHashMap<>();
         study.zones().forEach((zone, z) -> z.arm().ifPresent(arm -> arms.put(zone, si(arm))));
         Map<String, Nature> natures = new LinkedHashMap<>();
@@ -45,7 +45,7 @@ public final class InstallationReader {
     }
 
     /** What a candidate says; tells wires and parts that it does not have. */
-    static Fit fit(
+    static FittedParts fit(
             CandidateEntry candidate, Assembly assembly, ProblemCollector report, ValueLog ledger) {
         Map<String, Lay> wires = new LinkedHashMap<>();
         candidate
@@ -65,7 +65,7 @@ public final class InstallationReader {
                             known(id, path, "part", assembly, report);
                             arms.put(id, si(ledger.given(path, arm)));
                         });
-        return new Fit(wires, arms, assembly.contactAmps(), assembly.interruptAmps());
+        return new FittedParts(wires, arms, assembly.contactAmps(), assembly.interruptAmps());
     }
 
     private static void known(

@@ -13,7 +13,7 @@ import stillturning.files.finding.ProblemCollector;
 import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.LoadNeed;
 import stillturning.parts.element.Demand;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Tolerance;
 import stillturning.parts.element.Tolerance.OwnBattery;
 import stillturning.yaml.DocumentPlaces;
@@ -57,7 +57,7 @@ final class LoadReader {
                     study.zones().keySet());
         }
         phases(entry, path);
-        if (entry.as() == Kind.SELF_POWERED) {
+        if (entry.as() == DemandKind.SELF_POWERED) {
             needsNothing(entry, path);
         } else {
             draws(entry, path);
@@ -130,7 +130,7 @@ final class LoadReader {
     }
 
     private LoadNeed need(String id, LoadEntry entry) {
-        boolean own = entry.as() == Kind.SELF_POWERED;
+        boolean own = entry.as() == DemandKind.SELF_POWERED;
         double draws = own ? 0 : entry.draws().map(LoadReader::si).orElse(UNKNOWN_AMPS);
         Set<String> phases =
                 new HashSet<>(entry.phases().isEmpty() ? phaseNames() : entry.phases());

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.files.candidate.Expanded.Made;
+import stillturning.files.candidate.Expanded.ExpandedPart;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.RateText;
 import stillturning.files.finding.ProblemCollector;
@@ -34,7 +34,7 @@ final class OddsReader {
         this.candidate = candidate;
         this.assembly = assembly;
         this.report = report;
-        Map<String, List<Made>> made = new LinkedHashMap<>();
+        Map<String, List<ExpandedPart>> made = new LinkedHashMap<>();
         expanded.forEach(e -> made.put(e.path(), e.parts()));
         candidate
                 .links()
@@ -46,10 +46,10 @@ final class OddsReader {
                 .forEach(key -> run(key, DocumentPlaces.under("feeds", key), made));
     }
 
-    private void run(String key, String path, Map<String, List<Made>> made) {
+    private void run(String key, String path, Map<String, List<ExpandedPart>> made) {
         List<String> wires =
                 made.getOrDefault(path, List.of()).stream()
-                        .map(Made::id)
+                        .map(ExpandedPart::id)
                         .filter(this::isWire)
                         .toList();
         wiresByRun.putIfAbsent(key, wires);
@@ -60,7 +60,7 @@ final class OddsReader {
     }
 
     /** What is known of the candidate. */
-    Odds read(ChancesReader.Said said, CheckedStudy frame) {
+    Odds read(ChancesReader.StatedChances said, CheckedStudy frame) {
         candidate.fails().forEach((part, rates) -> fails(part, rates, said.rates()));
         List<Shared> shared = new ArrayList<>();
         said.shared().forEach(s -> here(s).ifPresent(shared::add));

@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.RunText;
-import stillturning.files.entry.RunText.Anchor;
-import stillturning.files.entry.RunText.Item;
+import stillturning.files.entry.RunText.NamedTerminal;
+import stillturning.files.entry.RunText.RunItem;
 import stillturning.files.entry.RunText.Through;
 
 /**
@@ -54,7 +54,7 @@ final class Placement {
 
     private void inheritZones(RunText run) {
         Optional<String> zone = zoneOf(run.from().part());
-        for (Item item : run.items()) {
+        for (RunItem item : run.items()) {
             if (item instanceof Through through) {
                 zone = inherit(through.anchor(), zone);
             }
@@ -64,7 +64,7 @@ final class Placement {
         }
     }
 
-    private Optional<String> inherit(Anchor anchor, Optional<String> zone) {
+    private Optional<String> inherit(NamedTerminal anchor, Optional<String> zone) {
         zone.ifPresent(z -> zones.putIfAbsent(anchor.part(), z));
         return zoneOf(anchor.part());
     }
@@ -75,7 +75,7 @@ final class Placement {
     }
 
     private void countArrivals(RunText run) {
-        for (Item item : run.items()) {
+        for (RunItem item : run.items()) {
             if (item instanceof Through through) {
                 countArrival(through.anchor());
             }
@@ -83,7 +83,7 @@ final class Placement {
         run.to().ifPresent(this::countArrival);
     }
 
-    private void countArrival(Anchor at) {
+    private void countArrival(NamedTerminal at) {
         if (at.terminal().isEmpty()) {
             arrivals.merge(at.part(), 1, Integer::sum);
         }

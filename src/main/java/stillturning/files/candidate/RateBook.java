@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import stillturning.files.entry.RateText;
-import stillturning.files.entry.RateText.Unit;
+import stillturning.files.entry.RateText.RateBasis;
 import stillturning.files.finding.ProblemCollector;
 import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.Chances.Mode;
@@ -94,7 +94,7 @@ record RateBook(
     }
 
     static Rate rate(RateText written) {
-        boolean hourly = written.unit() == Unit.HOUR;
+        boolean hourly = written.unit() == RateBasis.HOUR;
         return new Rate(
                 hourly ? written.times() / SECONDS_PER_HOUR : written.times(),
                 written.within().orElse(usualWithin(written.source().origin())),
@@ -134,7 +134,7 @@ record RateBook(
                     if (!known.contains(mode)) {
                         report.unknown(Spot.atKey(at), "failure mode", mode, full);
                     }
-                    require(rate, at, report, Unit.HOUR);
+                    require(rate, at, report, RateBasis.HOUR);
                 });
     }
 
@@ -161,16 +161,20 @@ record RateBook(
                                             mode,
                                             known.keySet());
                                 }
-                                require(rate, DocumentPlaces.under(at, mode), report, Unit.HOUR);
+                                require(
+                                        rate,
+                                        DocumentPlaces.under(at, mode),
+                                        report,
+                                        RateBasis.HOUR);
                             });
                 });
     }
 
     /** Tells a rate that does not count by one of these. */
-    static void require(RateText rate, String path, ProblemCollector report, Unit... units) {
-        List<Unit> allowed = List.of(units);
+    static void require(RateText rate, String path, ProblemCollector report, RateBasis... units) {
+        List<RateBasis> allowed = List.of(units);
         if (!allowed.contains(rate.unit())) {
-            String symbols = String.join(" or ", allowed.stream().map(Unit::symbol).toList());
+            String symbols = String.join(" or ", allowed.stream().map(RateBasis::symbol).toList());
             report.problem(
                     path,
                     "a rate " + rate.unit().symbol() + " does not belong here",

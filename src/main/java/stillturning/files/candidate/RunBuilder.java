@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.files.candidate.CheckedStudy.Zones;
-import stillturning.files.candidate.Terminals.Way;
+import stillturning.files.candidate.Terminals.InlineWay;
 import stillturning.files.entry.PartEntry;
-import stillturning.files.entry.RunText.Item;
 import stillturning.files.entry.RunText.NewProtector;
 import stillturning.files.entry.RunText.NewWire;
+import stillturning.files.entry.RunText.RunItem;
 import stillturning.files.entry.RunText.Through;
 import stillturning.files.finding.ProblemCollector;
 import stillturning.files.finding.ProblemCollector.Spot;
@@ -30,7 +30,7 @@ import stillturning.yaml.notation.Origin;
 final class RunBuilder {
 
     /** What is common to all runs of a candidate. */
-    record Site(
+    record RunContext(
             Assembly assembly,
             Terminals terminals,
             Placement placement,
@@ -44,8 +44,8 @@ final class RunBuilder {
      * @param path where it is written
      * @param prefix what the names of its new parts start with
      */
-    record Line(String path, String prefix, Terminal from, Terminal to, List<Item> items) {
-        Spot spot(Item item) {
+    record PlannedRun(String path, String prefix, Terminal from, Terminal to, List<RunItem> items) {
+        Spot spot(RunItem item) {
             return new Spot(path, item.offset());
         }
     }
@@ -58,7 +58,7 @@ final class RunBuilder {
      * @param backMetres length of the way back to the source (m), where the drop counts
      * @param gauge their gauge where none is written; worked out if empty
      */
-    record Use(
+    record WireUse(
             String wireName,
             Optional<Double> amps,
             Optional<Double> backMetres,
@@ -69,21 +69,21 @@ final class RunBuilder {
      *
      * @param item what it is made from, if the run makes it
      */
-    record Stop(Terminal in, Terminal out, String zone, Optional<Item> item) {
+    record Stop(Terminal in, Terminal out, String zone, Optional<RunItem> item) {
 
         String id() {
             return in.part();
         }
     }
 
-    private final Site site;
-    private final Line line;
-    private final Use use;
+    private final RunContext site;
+    private final PlannedRun line;
+    private final WireUse use;
     private final Map<String, Integer> counts = new HashMap<>();
     private final Map<String, PartEntry> entries = new HashMap<>();
-    private final List<Laid> laid = new ArrayList<>();
+    private final List<LaidPart> laid = new ArrayList<>();
 
-    RunBuilder(Site site, Line line, Use use) {
+    RunBuilder(RunContext site, PlannedRun line, WireUse use) {
         this.site = site;
         this.line = line;
         this.use = use;
@@ -94,22 +94,22 @@ final class RunBuilder {
      *
      * @param gauges gauge of each of its wires
      */
-    record Result(List<Laid> laid, List<WireGauge> gauges) {}
+    record Result(List<LaidPart> laid, List<WireGauge> gauges) {}
 
     /**
      * A part that a run made.
      *
      * @param openGauge whether it is a wire whose gauge is not written
      */
-    record Laid(String id, PartEntry entry, String zone, boolean openGauge) {
+    record LaidPart(String id, PartEntry entry, String zone, boolean openGauge) {
 
         /** The same of another size. */
-        Laid of(Cable size) {
-            return new Laid(id, ofGauge(entry, CableSizes.gauge(size)), zone, openGauge);
+        LaidPart of(Cable size) {
+            return new LaidPart(id, ofGauge(entry, CableSizes.gauge(size)), zone, openGauge);
         }
 
         /** As it is shown. */
-        Expanded.Made shown() {
+        Expanded.ExpandedPart shown() {
             List<String> values = new ArrayList<>();
             gaugeOf(entry)
                     .ifPresent(
@@ -119,7 +119,7 @@ final class RunBuilder {
                                                     + gauge.name()
                                                     + (openGauge ? " (automatic)" : "")));
             values.addAll(Assembly.valuesOf(entry));
-            return new Expanded.Made(id, entry.kind().word(), values);
+            return new Expanded.ExpandedPart(id, entry.kind().word(), values);
         }
     }
 
@@ -140,8 +140,8 @@ final class RunBuilder {
         counts.clear();
         Spot at = new Spot(line.path, 0);
         Terminal before = line.from;
-        for (Item item : line.items) {
-            Optional<Way> way = bareWay(item, before);
+        for (RunItem item : line.items) {
+            Optional<InlineWay> way = bareWay(item, before);
             if (way.isPresent()) {
                 if (!before.equals(way.get().in())) {
                     site.assembly.join(before, way.get().in(), at);
@@ -152,7 +152,7 @@ final class RunBuilder {
         site.assembly.join(before, line.to, at);
     }
 
-    private Optional<Way> bareWay(Item item, Terminal before) {
+    private Optional<InlineWay> bareWay(RunItem item, Terminal before) {
         if (item.leadsThrough().isPresent()) {
             return site.terminals.through(item.leadsThrough().get(), before, line.path);
         }
@@ -161,7 +161,7 @@ final class RunBuilder {
             Optional<PartEntry> complete =
                     site.assembly.complete(stop.id(), entry(protector), line.spot(item));
             complete.ifPresent(e -> site.assembly.make(stop.id(), e, "", List.of()));
-            return Optional.of(new Way(stop.in(), stop.out()));
+            return Optional.of(new InlineWay(stop.in(), stop.out()));
         }
         return Optional.empty();
     }
@@ -184,7 +184,7 @@ final class RunBuilder {
     private Optional<List<Stop>> stops() {
         List<Stop> stops = new ArrayList<>();
         Terminal before = line.from;
-        List<Item> items = withWire();
+        List<RunItem> items = withWire();
         List<Optional<String>> zones =
                 new RunZones(site.placement, site.frame.zones(), line, items).all();
         for (int i = 0; i < items.size(); i++) {
@@ -205,22 +205,22 @@ final class RunBuilder {
     }
 
     /** The items, with a wire at the end if none is written and none is refused. */
-    private List<Item> withWire() {
-        boolean told = line.items.stream().anyMatch(Item::settlesWiring);
-        Stream<Item> written =
+    private List<RunItem> withWire() {
+        boolean told = line.items.stream().anyMatch(RunItem::settlesWiring);
+        Stream<RunItem> written =
                 line.items.stream()
                         .filter(i -> i.makes().isPresent() || i.leadsThrough().isPresent());
-        Stream<Item> wire =
+        Stream<RunItem> wire =
                 told ? Stream.of() : Stream.of(new NewWire(Optional.empty(), Optional.empty(), 0));
         return Stream.concat(written, wire).toList();
     }
 
     private Optional<Stop> existing(Through through, Terminal before, Optional<String> zone) {
-        Optional<Way> way = site.terminals.through(through.anchor(), before, line.path);
+        Optional<InlineWay> way = site.terminals.through(through.anchor(), before, line.path);
         return way.flatMap(w -> zone.map(z -> new Stop(w.in(), w.out(), z, Optional.empty())));
     }
 
-    private Stop created(Item item, String zone) {
+    private Stop created(RunItem item, String zone) {
         boolean wire = item instanceof NewWire;
         String id = freshId(wire ? use.wireName : item.makes().orElseThrow());
         return new Stop(
@@ -349,7 +349,7 @@ final class RunBuilder {
             PartEntry entry = entries.get(stop.id());
             if (stop.item().isPresent() && entry != null) {
                 site.assembly.make(stop.id(), entry, stop.zone(), List.of());
-                laid.add(new Laid(stop.id(), entry, stop.zone(), isOpen(stop)));
+                laid.add(new LaidPart(stop.id(), entry, stop.zone(), isOpen(stop)));
             }
             if (!before.equals(stop.in())) {
                 site.assembly.join(before, stop.in(), at);

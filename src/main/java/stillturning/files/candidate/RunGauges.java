@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import stillturning.files.candidate.CableSizes.Duty;
-import stillturning.files.candidate.RunBuilder.Line;
-import stillturning.files.candidate.RunBuilder.Site;
+import stillturning.files.candidate.RunBuilder.PlannedRun;
+import stillturning.files.candidate.RunBuilder.RunContext;
 import stillturning.files.candidate.RunBuilder.Stop;
-import stillturning.files.candidate.RunBuilder.Use;
+import stillturning.files.candidate.RunBuilder.WireUse;
 import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.RunText.NewWire;
 import stillturning.files.finding.ProblemCollector.Spot;
@@ -24,16 +24,21 @@ import stillturning.quantity.WireGauge;
 /** Chooses the gauges of one run's wires. */
 final class RunGauges {
 
-    private final Site site;
-    private final Line line;
-    private final Use use;
+    private final RunContext site;
+    private final PlannedRun line;
+    private final WireUse use;
     private final List<Stop> stops;
     private final Map<String, PartEntry> entries;
 
     /**
      * @param entries what the run makes, by name; gets the gauges that are chosen
      */
-    RunGauges(Site site, Line line, Use use, List<Stop> stops, Map<String, PartEntry> entries) {
+    RunGauges(
+            RunContext site,
+            PlannedRun line,
+            WireUse use,
+            List<Stop> stops,
+            Map<String, PartEntry> entries) {
         this.site = site;
         this.line = line;
         this.use = use;

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stillturning.files.candidate.CheckedStudy.Zones;
-import stillturning.files.candidate.RunBuilder.Line;
-import stillturning.files.entry.RunText.Anchor;
-import stillturning.files.entry.RunText.Item;
+import stillturning.files.candidate.RunBuilder.PlannedRun;
+import stillturning.files.entry.RunText.NamedTerminal;
 import stillturning.files.entry.RunText.NewProtector;
 import stillturning.files.entry.RunText.NewWire;
+import stillturning.files.entry.RunText.RunItem;
 
 /**
  * Where the things of one run sit. Only its ends and the parts that it leads through have a zone of
@@ -20,13 +20,13 @@ final class RunZones {
 
     private final Placement placement;
     private final Zones zones;
-    private final Line line;
-    private final List<Item> items;
+    private final PlannedRun line;
+    private final List<RunItem> items;
 
     /**
      * @param items what lies in the run, its unwritten wire included
      */
-    RunZones(Placement placement, Zones zones, Line line, List<Item> items) {
+    RunZones(Placement placement, Zones zones, PlannedRun line, List<RunItem> items) {
         this.placement = placement;
         this.zones = zones;
         this.line = line;
@@ -38,7 +38,7 @@ final class RunZones {
         List<Optional<String>> found = new ArrayList<>();
         Optional<String> here = placement.zoneOf(line.from().part());
         for (int i = 0; i < items.size(); i++) {
-            Optional<Anchor> through = items.get(i).leadsThrough();
+            Optional<NamedTerminal> through = items.get(i).leadsThrough();
             if (through.isPresent()) {
                 here = placement.zoneOf(through.get().part());
             }
@@ -108,8 +108,8 @@ final class RunZones {
 
     /** Zone of the next part that the run leads through, or of its end. */
     private Optional<String> farEnd(int item) {
-        Optional<Anchor> through =
+        Optional<NamedTerminal> through =
                 items.stream().skip(item).flatMap(i -> i.leadsThrough().stream()).findFirst();
-        return placement.zoneOf(through.map(Anchor::part).orElse(line.to().part()));
+        return placement.zoneOf(through.map(NamedTerminal::part).orElse(line.to().part()));
     }
 }

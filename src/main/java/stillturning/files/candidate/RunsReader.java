@@ -10,14 +10,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
-import stillturning.files.candidate.RunBuilder.Laid;
-import stillturning.files.candidate.RunBuilder.Line;
+import stillturning.files.candidate.RunBuilder.LaidPart;
+import stillturning.files.candidate.RunBuilder.PlannedRun;
 import stillturning.files.candidate.RunBuilder.Result;
-import stillturning.files.candidate.RunBuilder.Site;
-import stillturning.files.candidate.RunBuilder.Use;
+import stillturning.files.candidate.RunBuilder.RunContext;
+import stillturning.files.candidate.RunBuilder.WireUse;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.RunText;
-import stillturning.files.entry.RunText.Anchor;
+import stillturning.files.entry.RunText.NamedTerminal;
 import stillturning.files.entry.RunText.NewWire;
 import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.LoadNeed;
@@ -47,15 +47,15 @@ final class RunsReader {
     private record Return(String path, String prefix, Terminal ground) {}
 
     private final CandidateEntry candidate;
-    private final Site site;
+    private final RunContext site;
 
     /** Inputs that have one return in common, by its wire. */
     private final Map<String, String> shared = new HashMap<>();
 
-    private final Map<String, List<Laid>> laid = new LinkedHashMap<>();
+    private final Map<String, List<LaidPart>> laid = new LinkedHashMap<>();
     private final Map<Terminal, Spot> fed = new LinkedHashMap<>();
 
-    RunsReader(CandidateEntry candidate, Site site) {
+    RunsReader(CandidateEntry candidate, RunContext site) {
         this.candidate = candidate;
         this.site = site;
     }
@@ -77,8 +77,8 @@ final class RunsReader {
     Set<String> openGauges() {
         return laid.values().stream()
                 .flatMap(List::stream)
-                .filter(Laid::openGauge)
-                .map(Laid::id)
+                .filter(LaidPart::openGauge)
+                .map(LaidPart::id)
                 .collect(Collectors.toSet());
     }
 
@@ -94,8 +94,8 @@ final class RunsReader {
                                                         .orElse(l)));
     }
 
-    private Laid resized(Laid wire, Cable size) {
-        Laid other = wire.of(size);
+    private LaidPart resized(LaidPart wire, Cable size) {
+        LaidPart other = wire.of(size);
         site.assembly().make(other.id(), other.entry(), other.zone(), List.of());
         return other;
     }
@@ -107,7 +107,7 @@ final class RunsReader {
                 .toList();
     }
 
-    private Expanded.Made shown(Laid laid) {
+    private Expanded.ExpandedPart shown(LaidPart laid) {
         String inputs = shared.get(laid.id());
         return inputs == null
                 ? laid.shown()
@@ -118,7 +118,7 @@ final class RunsReader {
     void noteOpenGauges() {
         laid.values().stream()
                 .flatMap(List::stream)
-                .filter(Laid::openGauge)
+                .filter(LaidPart::openGauge)
                 .forEach(
                         wire ->
                                 RunBuilder.gaugeOf(wire.entry())
@@ -168,8 +168,8 @@ final class RunsReader {
         Optional<Terminal> from = site.terminals().exit(run.from(), path);
         Optional<Terminal> to = site.terminals().entry(run.to().get(), path);
         if (from.isPresent() && to.isPresent()) {
-            Use use = new Use("wire", Optional.empty(), Optional.empty(), Optional.empty());
-            Line line = new Line(path, prefix(key), from.get(), to.get(), run.items());
+            WireUse use = new WireUse("wire", Optional.empty(), Optional.empty(), Optional.empty());
+            PlannedRun line = new PlannedRun(path, prefix(key), from.get(), to.get(), run.items());
             new RunBuilder(site, line, use).build().ifPresent(r -> show(path, r));
         } else {
             site.assembly().breakRun(prefix(key));
@@ -264,9 +264,10 @@ final class RunsReader {
             return Optional.empty();
         }
         Terminal to = new Terminal(load.id(), feed.input);
-        Line line = new Line(feed.path(), feed.prefix(), from.get(), to, feed.run.items());
-        Use use =
-                new Use(
+        PlannedRun line =
+                new PlannedRun(feed.path(), feed.prefix(), from.get(), to, feed.run.items());
+        WireUse use =
+                new WireUse(
                         "wire",
                         Optional.of(load.demand().amps()),
                         Optional.of(back),
@@ -279,8 +280,10 @@ final class RunsReader {
     private void giveBack(LoadNeed load, Return back, Optional<WireGauge> thickest) {
         Terminal minus = new Terminal(load.id(), MINUS);
         NewWire wire = new NewWire(Optional.empty(), Optional.empty(), 0);
-        Line line = new Line(back.path, back.prefix, minus, back.ground, List.of(wire));
-        Use use = new Use("return", Optional.of(load.demand().amps()), Optional.empty(), thickest);
+        PlannedRun line = new PlannedRun(back.path, back.prefix, minus, back.ground, List.of(wire));
+        WireUse use =
+                new WireUse(
+                        "return", Optional.of(load.demand().amps()), Optional.empty(), thickest);
         Optional<Result> result = new RunBuilder(site, line, use).build();
         result.ifPresent(r -> show(back.path, r));
         if (load.inputs().size() > 1 && back.prefix.equals(load.id())) {
@@ -335,14 +338,14 @@ final class RunsReader {
         }
         int point = named.indexOf('.');
         return landing(
-                new Anchor(
+                new NamedTerminal(
                         point < 0 ? named : named.substring(0, point),
                         point < 0 ? Optional.empty() : Optional.of(named.substring(point + 1)),
                         0),
                 path);
     }
 
-    private Optional<Terminal> landing(Anchor anchor, String path) {
+    private Optional<Terminal> landing(NamedTerminal anchor, String path) {
         boolean vague =
                 anchor.terminal().isEmpty()
                         && site.assembly()

@@ -20,13 +20,13 @@ import stillturning.yaml.DocumentPlaces;
 final class SharesReader {
 
     /** Finds the parts that a name stands for; tells it where there are none. */
-    interface Finder {
+    interface PartFinder {
         List<String> parts(Sharing sharing, String name, Spot spot);
     }
 
     private static final String SHARES = "shares";
 
-    private final Finder finder;
+    private final PartFinder finder;
     private final Beta usual;
     private final ProblemCollector report;
     private final Set<String> taken = new HashSet<>();
@@ -35,7 +35,7 @@ final class SharesReader {
      * @param usual where nothing else is said
      * @param already what is shared in every candidate, whose names are taken
      */
-    SharesReader(Finder finder, Beta usual, List<Shared> already, ProblemCollector report) {
+    SharesReader(PartFinder finder, Beta usual, List<Shared> already, ProblemCollector report) {
         this.finder = finder;
         this.usual = usual;
         this.report = report;
@@ -44,7 +44,7 @@ final class SharesReader {
 
     /** What loads share in every candidate. */
     static List<Shared> ofStudy(StudyEntry study, Beta usual, ProblemCollector report) {
-        Finder loads =
+        PartFinder loads =
                 (sharing, name, spot) -> {
                     if (study.loads().containsKey(name)) {
                         return List.of(name);

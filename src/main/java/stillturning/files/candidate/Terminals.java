@@ -3,7 +3,7 @@ package stillturning.files.candidate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.files.entry.RunText.Anchor;
+import stillturning.files.entry.RunText.NamedTerminal;
 import stillturning.files.finding.ProblemCollector;
 import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.Terminal;
@@ -24,7 +24,7 @@ final class Terminals {
     }
 
     /** Terminal at which a run starts. */
-    Optional<Terminal> exit(Anchor anchor, String path) {
+    Optional<Terminal> exit(NamedTerminal anchor, String path) {
         return part(anchor, path)
                 .flatMap(
                         p ->
@@ -34,7 +34,7 @@ final class Terminals {
     }
 
     /** Terminal at which a run ends; each run to a bus bar ends at a stud of its own. */
-    Optional<Terminal> entry(Anchor anchor, String path) {
+    Optional<Terminal> entry(NamedTerminal anchor, String path) {
         return part(anchor, path)
                 .flatMap(
                         p ->
@@ -47,7 +47,7 @@ final class Terminals {
         return part.entry(arrived.merge(part.id(), 1, Integer::sum) - 1);
     }
 
-    private Optional<Part> part(Anchor anchor, String path) {
+    private Optional<Part> part(NamedTerminal anchor, String path) {
         Optional<Part> part = assembly.part(anchor.part());
         if (part.isEmpty() && !assembly.knows(anchor.part())) {
             Spot spot = new Spot(path, anchor.offset());
@@ -63,7 +63,7 @@ final class Terminals {
         return part;
     }
 
-    private Optional<Terminal> named(Part part, Anchor anchor, String path) {
+    private Optional<Terminal> named(Part part, NamedTerminal anchor, String path) {
         String name = anchor.terminal().orElse("");
         if (!part.terminals().contains(name)) {
             report.unknown(
@@ -77,14 +77,14 @@ final class Terminals {
     }
 
     /** The way through a part in line: where the run enters it and where it leaves it. */
-    record Way(Terminal in, Terminal out) {}
+    record InlineWay(Terminal in, Terminal out) {}
 
     /**
      * The way through a part, turned round where the run comes from the far side.
      *
      * @param before terminal that comes before it in the run
      */
-    Optional<Way> through(Anchor anchor, Terminal before, String path) {
+    Optional<InlineWay> through(NamedTerminal anchor, Terminal before, String path) {
         Optional<Part> part = part(anchor, path);
         Optional<Terminal> near = part.flatMap(p -> nearSide(p, anchor, path));
         if (part.isEmpty() || near.isEmpty()) {
@@ -98,10 +98,14 @@ final class Terminals {
                     "a run cannot lead through " + near.get(),
                     hint(part.get()));
         }
-        return far.map(f -> f.equals(before) ? new Way(f, near.get()) : new Way(near.get(), f));
+        return far.map(
+                f ->
+                        f.equals(before)
+                                ? new InlineWay(f, near.get())
+                                : new InlineWay(near.get(), f));
     }
 
-    private Optional<Terminal> nearSide(Part part, Anchor anchor, String path) {
+    private Optional<Terminal> nearSide(Part part, NamedTerminal anchor, String path) {
         if (part.wayHint().isPresent() && anchor.terminal().isEmpty()) {
             report.problem(
                     new Spot(path, anchor.offset()),

@@ -9,7 +9,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.OutlineRun;
 import stillturning.model.Terminal;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
@@ -22,14 +22,14 @@ import stillturning.yaml.YamlValue;
 public final class CandidateEdits {
 
     /** When a lever stands where. */
-    public enum Configuration {
+    public enum LeverConfiguration {
         FLIGHT("in flight"),
         MASTER_OFF("with the master off"),
         STARTING("for starting");
 
         private final String words;
 
-        Configuration(String words) {
+        LeverConfiguration(String words) {
             this.words = words;
         }
 
@@ -105,7 +105,7 @@ public final class CandidateEdits {
                         part.kind, part.ofClass, part.zone, settings, loads.isTwiceTheVoltage()));
         Optional<String> position = PartDefaults.position(part.kind, part.ofClass);
         if (position.isPresent()) {
-            edits.put(Configuration.FLIGHT.path(), id, YamlValue.text(position.get()));
+            edits.put(LeverConfiguration.FLIGHT.path(), id, YamlValue.text(position.get()));
         }
         return id;
     }
@@ -121,11 +121,11 @@ public final class CandidateEdits {
      * protector out of it.
      */
     public FileChange delete(Set<String> parts) throws ChangeRefused {
-        Set<Run> runs = new LinkedHashSet<>();
+        Set<OutlineRun> runs = new LinkedHashSet<>();
         for (String part : parts) {
-            Optional<Run> run = outline.maker(part);
+            Optional<OutlineRun> run = outline.maker(part);
             if (!outline.parts().containsKey(part)) {
-                Run made = run.orElseThrow(() -> notHere(part));
+                OutlineRun made = run.orElseThrow(() -> notHere(part));
                 if (!isProtector(part, made)) {
                     runs.add(made);
                 }
@@ -140,18 +140,19 @@ public final class CandidateEdits {
         return edits.change("Delete " + named(parts), List.of(), also);
     }
 
-    private static boolean isProtector(String part, Run run) {
+    private static boolean isProtector(String part, OutlineRun run) {
         String prefix = Naming.prefix(run.key());
         return run.line().withoutMade(part, prefix).isPresent()
                 && !part.substring(prefix.length()).startsWith("-wire");
     }
 
-    private void takeOutOfRun(String part, Set<Run> cut, FileEdits edits) throws ChangeRefused {
-        Optional<Run> before = outline.maker(part);
+    private void takeOutOfRun(String part, Set<OutlineRun> cut, FileEdits edits)
+            throws ChangeRefused {
+        Optional<OutlineRun> before = outline.maker(part);
         if (before.isEmpty() || outline.parts().containsKey(part) || cut.contains(before.get())) {
             return;
         }
-        Optional<Run> run = new CandidateOutline(edits.document()).maker(part);
+        Optional<OutlineRun> run = new CandidateOutline(edits.document()).maker(part);
         Optional<RunLine> left =
                 run.flatMap(r -> r.line().withoutMade(part, Naming.prefix(r.key())));
         if (left.isPresent()) {
@@ -206,7 +207,7 @@ public final class CandidateEdits {
         }
     }
 
-    private Run run(String path) throws ChangeRefused {
+    private OutlineRun run(String path) throws ChangeRefused {
         return outline.run(path)
                 .orElseThrow(() -> new ChangeRefused("there is no run " + path + " here"));
     }
@@ -248,7 +249,7 @@ public final class CandidateEdits {
     }
 
     /** Says where a lever stands. */
-    public FileChange position(Configuration when, String lever, String position)
+    public FileChange position(LeverConfiguration when, String lever, String position)
             throws ChangeRefused {
         FileEdits edits = edits();
         edits.put(when.path(), lever, YamlValue.text(position));
@@ -272,7 +273,7 @@ public final class CandidateEdits {
     /** Cuts a link or a feed, by its path in the file: {@code links.battery-lead}. */
     public FileChange cut(String run) throws ChangeRefused {
         FileEdits edits = edits();
-        Run found = run(run);
+        OutlineRun found = run(run);
         List<String> also = new Deletion(outline, Set.of(), Set.of(found), edits).write();
         return edits.change("Cut " + found.key(), List.of(), also);
     }
@@ -287,7 +288,7 @@ public final class CandidateEdits {
     /** Leads a run through a new part. */
     public FileChange insert(String run, NewPart part, OptionalInt at) throws ChangeRefused {
         FileEdits edits = edits();
-        Run found = run(run);
+        OutlineRun found = run(run);
         String id = add(part, part.kind, edits);
         CandidateOutline after = new CandidateOutline(edits.document());
         insert(found, new Terminal(id, "in"), at, after, edits);
@@ -295,7 +296,7 @@ public final class CandidateEdits {
     }
 
     private void insert(
-            Run run, Terminal near, OptionalInt at, CandidateOutline now, FileEdits edits)
+            OutlineRun run, Terminal near, OptionalInt at, CandidateOutline now, FileEdits edits)
             throws ChangeRefused {
         boolean there =
                 run.line().anchors().stream()

@@ -20,7 +20,7 @@ public final class CandidateOutline {
     public static final String LEAVES_OUT = "leaves-out";
 
     /** A link or a feed. */
-    public record Run(String section, String key, RunLine line) {
+    public record OutlineRun(String section, String key, RunLine line) {
         /** Where it stands. */
         public String path() {
             return DocumentPlaces.under(section, key);
@@ -38,14 +38,16 @@ public final class CandidateOutline {
     }
 
     private final WrittenKeys all;
-    private final List<Run> runs = new ArrayList<>();
+    private final List<OutlineRun> runs = new ArrayList<>();
 
     public CandidateOutline(YamlDocument document) {
         this.all = WrittenKeys.in(document);
         for (String section : List.of(LINKS, FEEDS)) {
             all.under(section)
                     .texts()
-                    .forEach((key, text) -> runs.add(new Run(section, key, new RunLine(text))));
+                    .forEach(
+                            (key, text) ->
+                                    runs.add(new OutlineRun(section, key, new RunLine(text))));
         }
     }
 
@@ -84,24 +86,24 @@ public final class CandidateOutline {
     }
 
     /** The links and feeds, in order. */
-    public List<Run> runs() {
+    public List<OutlineRun> runs() {
         return runs;
     }
 
     /** The feeds of a load. */
-    List<Run> feedsOf(String load) {
+    List<OutlineRun> feedsOf(String load) {
         return runs.stream()
                 .filter(run -> run.section().equals(FEEDS) && Naming.part(run.key()).equals(load))
                 .toList();
     }
 
     /** The run that makes a part. */
-    public Optional<Run> maker(String part) {
+    public Optional<OutlineRun> maker(String part) {
         return runs.stream().filter(r -> r.makes().contains(part)).findFirst();
     }
 
     /** The run of a path. */
-    public Optional<Run> run(String path) {
+    public Optional<OutlineRun> run(String path) {
         return runs.stream().filter(r -> r.path().equals(path)).findFirst();
     }
 
@@ -113,7 +115,7 @@ public final class CandidateOutline {
     /** Every name that is in use, of runs and of parts written or made. */
     public Set<String> taken() {
         Set<String> taken = new LinkedHashSet<>(parts().keySet());
-        for (Run run : runs) {
+        for (OutlineRun run : runs) {
             taken.add(Naming.prefix(run.key));
             taken.addAll(run.makes());
         }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
-import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.OutlineRun;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
@@ -34,7 +34,7 @@ final class Clipboard {
         if (copied.isEmpty()) {
             throw new ChangeRefused("none of these is a part of its own; choose parts, not wires");
         }
-        for (Run run : outline.runs()) {
+        for (OutlineRun run : outline.runs()) {
             boolean inside =
                     run.section().equals(CandidateOutline.LINKS)
                             && run.line().anchors().stream()
@@ -102,7 +102,7 @@ final class Clipboard {
         for (String part : copied.parts().keySet()) {
             take(part, taken, names);
         }
-        for (Run run : copied.runs()) {
+        for (OutlineRun run : copied.runs()) {
             String free = take(run.key(), taken, names);
             names.putAll(Renaming.madeBy(run, free));
             taken.addAll(names.values());
@@ -113,7 +113,7 @@ final class Clipboard {
         for (Map.Entry<String, YamlValue> part : copied.parts().entrySet()) {
             edits.put(CandidateOutline.PARTS, renamed.apply(part.getKey()), part.getValue());
         }
-        for (Run run : copied.runs()) {
+        for (OutlineRun run : copied.runs()) {
             String line = run.line().renamed(renamed).text();
             edits.put(CandidateOutline.LINKS, renamed.apply(run.key()), YamlValue.text(line));
         }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.OutlineRun;
 import stillturning.files.edit.Mentions.Mention;
 import stillturning.yaml.DocumentPlaces;
 
@@ -14,14 +14,14 @@ final class Deletion {
     private final CandidateOutline outline;
     private final FileEdits edits;
     private final Set<String> gone = new LinkedHashSet<>();
-    private final Set<Run> cut = new LinkedHashSet<>();
+    private final Set<OutlineRun> cut = new LinkedHashSet<>();
     private final List<String> also = new ArrayList<>();
 
     /**
      * @param parts names of parts that the file writes
      * @param runs runs that go anyway
      */
-    Deletion(CandidateOutline outline, Set<String> parts, Set<Run> runs, FileEdits edits) {
+    Deletion(CandidateOutline outline, Set<String> parts, Set<OutlineRun> runs, FileEdits edits) {
         this.outline = outline;
         this.edits = edits;
         gone.addAll(parts);
@@ -34,7 +34,7 @@ final class Deletion {
         return new Deletion(outline, Set.of(load), Set.copyOf(outline.feedsOf(load)), edits);
     }
 
-    private void cut(Run run) {
+    private void cut(OutlineRun run) {
         cut.add(run);
         gone.addAll(run.line().makes(Naming.prefix(run.key())));
         boolean lastFeed =
@@ -57,7 +57,7 @@ final class Deletion {
         boolean more = true;
         while (more) {
             more = false;
-            for (Run run : outline.runs()) {
+            for (OutlineRun run : outline.runs()) {
                 if (!cut.contains(run) && run.line().ends(gone::contains)) {
                     cut(run);
                     also.add("takes the " + word(run) + " " + run.key() + " out");
@@ -67,7 +67,7 @@ final class Deletion {
         }
     }
 
-    private static String word(Run run) {
+    private static String word(OutlineRun run) {
         return run.section().equals(CandidateOutline.FEEDS) ? "feed of" : "link";
     }
 
@@ -97,7 +97,7 @@ final class Deletion {
     }
 
     private void runs() throws ChangeRefused {
-        for (Run run : outline.runs()) {
+        for (OutlineRun run : outline.runs()) {
             RunLine left = run.line().without(gone::contains);
             if (cut.contains(run)) {
                 edits.remove(run.path());

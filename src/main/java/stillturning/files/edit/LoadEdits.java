@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.OutlineRun;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 
@@ -31,21 +31,21 @@ public final class LoadEdits {
         FileEdits edits = new FileEdits(file, document);
         Map<String, String> names =
                 new HashMap<>(Map.of(load, to, load + "-return", to + "-return"));
-        List<Run> feeds = outline.feedsOf(load);
-        for (Run feed : feeds) {
+        List<OutlineRun> feeds = outline.feedsOf(load);
+        for (OutlineRun feed : feeds) {
             String key = renamed(feed, load, to);
             names.putAll(Renaming.madeBy(feed, key));
             names.put(Naming.prefix(feed.key()) + "-return", Naming.prefix(key) + "-return");
         }
         refuseTaken(names);
         Renaming.everywhere(outline, names, edits);
-        for (Run feed : feeds) {
+        for (OutlineRun feed : feeds) {
             edits.rename(feed.path(), renamed(feed, load, to));
         }
         return edits.change("Rename " + load + " " + to, to);
     }
 
-    private static String renamed(Run feed, String load, String to) {
+    private static String renamed(OutlineRun feed, String load, String to) {
         return to + feed.key().substring(load.length());
     }
 

@@ -90,7 +90,7 @@ public final class PartDefaults {
         Values.mapped(
                 entry,
                 "",
-                new Values.Change() {
+                new Values.ValueReplacement() {
                     @Override
                     public Given given(String path, Given value) {
                         Integer power = powers.get(path);

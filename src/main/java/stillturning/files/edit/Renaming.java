@@ -19,7 +19,7 @@ final class Renaming {
     }
 
     /** The names that a run's name takes along with it. */
-    static Map<String, String> madeBy(CandidateOutline.Run run, String to) {
+    static Map<String, String> madeBy(CandidateOutline.OutlineRun run, String to) {
         Map<String, String> names = new HashMap<>();
         String before = Naming.prefix(run.key());
         names.put(before, to);
@@ -40,7 +40,7 @@ final class Renaming {
     static void everywhere(CandidateOutline outline, Map<String, String> names, FileEdits edits)
             throws ChangeRefused {
         UnaryOperator<String> renamed = name -> names.getOrDefault(name, name);
-        for (CandidateOutline.Run run : outline.runs()) {
+        for (CandidateOutline.OutlineRun run : outline.runs()) {
             RunLine line = run.line().renamed(renamed);
             if (!line.equals(run.line())) {
                 edits.set(run.path(), line.text());

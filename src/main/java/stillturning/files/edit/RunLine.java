@@ -27,7 +27,7 @@ public record RunLine(String text) {
      * @param item which stretch between commas it stands in, from 0
      * @param start index of the name's first char
      */
-    public record Anchor(
+    public record NamedPart(
             String word, String part, Optional<String> terminal, int item, int start) {}
 
     /** The stretches between commas outside brackets; the first says where the run leads. */
@@ -52,8 +52,8 @@ public record RunLine(String text) {
     }
 
     /** Every part that it names, in order. */
-    public List<Anchor> anchors() {
-        List<Anchor> anchors = new ArrayList<>();
+    public List<NamedPart> anchors() {
+        List<NamedPart> anchors = new ArrayList<>();
         List<String> pieces = pieces();
         int at = 0;
         for (int i = 0; i < pieces.size(); i++) {
@@ -68,8 +68,8 @@ public record RunLine(String text) {
         return anchors;
     }
 
-    private static Anchor anchor(Matcher matcher, int item, int at) {
-        return new Anchor(
+    private static NamedPart anchor(Matcher matcher, int item, int at) {
+        return new NamedPart(
                 matcher.group("word"),
                 matcher.group("part"),
                 Optional.ofNullable(matcher.group("terminal")),
@@ -80,9 +80,9 @@ public record RunLine(String text) {
     /** The same with other names for parts. */
     public RunLine renamed(UnaryOperator<String> names) {
         String result = text;
-        List<Anchor> anchors = anchors();
+        List<NamedPart> anchors = anchors();
         for (int i = anchors.size() - 1; i >= 0; i--) {
-            Anchor anchor = anchors.get(i);
+            NamedPart anchor = anchors.get(i);
             String name = names.apply(anchor.part);
             int end = anchor.start + anchor.part.length();
             result = result.substring(0, anchor.start) + name + result.substring(end);
@@ -100,7 +100,7 @@ public record RunLine(String text) {
         List<Integer> items =
                 anchors().stream()
                         .filter(a -> a.item > 0 && part.test(a.part))
-                        .map(Anchor::item)
+                        .map(NamedPart::item)
                         .toList();
         return withoutItems(items);
     }

@@ -89,7 +89,7 @@ public final class Catalogue {
     }
 
     /** Marks a class's values as coming from the catalogue, and keeps what it says of them. */
-    private record FromClass(String kind, String name) implements Values.Change {
+    private record FromClass(String kind, String name) implements Values.ValueReplacement {
         @Override
         public Given given(String path, Given value) {
             return new Given(

@@ -15,7 +15,8 @@ public record ChancesEntry(
                 @OfDimension(value = Dimension.TIME, above = "0 s")
                 Optional<Given> flight,
         @Describes(
-                        "Time flown between two inspections that find everything; 50 h (a guess), or one flight, if not written.")
+                        "Time flown between two inspections that find everything; 50 h (a guess),"
+                                + " or one flight, if not written.")
                 @OfDimension(value = Dimension.TIME, above = "0 s")
                 Optional<Given> inspectedEvery,
         @Describes("How often a zone suffers from its hazards, by hazard: \"heat: 1e-6 /h\".")
@@ -25,7 +26,8 @@ public record ChancesEntry(
                 @Default("{}")
                 Map<String, RateText> sharing,
         @Describes(
-                        "Share of a unit's own failures that take along what runs the same program or is alike.")
+                        "Share of a unit's own failures that take along what runs the same program"
+                                + " or is alike.")
                 @Default("10 % (catalogue, generic average of NUREG/CR-4780, recalled, unverified)")
                 @OfDimension(value = Dimension.RATIO, least = "0 %", most = "100 %")
                 Given beta,
@@ -41,4 +43,4 @@ public record ChancesEntry(
         @Describes("Rates by load and failure mode: \"pump: {stops-working: 2e-5 /h}\".")
                 @Default("{}")
                 Map<String, Map<String, RateText>> fails)
-        implements Untold {}
+        implements NotInStories {}

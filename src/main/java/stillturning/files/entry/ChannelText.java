@@ -20,7 +20,7 @@ final class ChannelText {
 
     private ChannelText() {}
 
-    static Optional<Written> read(String text, TextForm.Faults faults) {
+    static Optional<Written> read(String text, TextForm.FaultReceiver faults) {
         List<TextPiece> pieces = TextPiece.splitAtCommas(text);
         Optional<Given> rating = pieces.get(0).above0(Dimension.CURRENT, faults);
         for (int i = 1; i < pieces.size(); i++) {

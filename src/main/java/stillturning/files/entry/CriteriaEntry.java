@@ -22,10 +22,10 @@ public record CriteriaEntry(
 
     private static final String SWING =
             "What it is worth to go all the way from acceptable to enough here, against the"
-                    + " criterion where that is worth most, which has 100. Takes the place of weights.";
+                + " criterion where that is worth most, which has 100. Takes the place of weights.";
 
     /** What the entries of all criteria say, in the criterion's own unit inside. */
-    public record Ends(
+    public record ScaleEnds(
             double acceptable, Optional<Double> halfway, double enough, Optional<Double> swing) {}
 
     /** The scale of something counted. */
@@ -41,8 +41,8 @@ public record CriteriaEntry(
                     @Bounds(least = 0, most = 10_000_000)
                     double enough,
             @Describes(SWING) @Bounds(least = 0, most = 100) Optional<Double> swing) {
-        private Ends ends() {
-            return new Ends(acceptable, halfway, enough, swing);
+        private ScaleEnds ends() {
+            return new ScaleEnds(acceptable, halfway, enough, swing);
         }
     }
 
@@ -59,8 +59,8 @@ public record CriteriaEntry(
                     @OfDimension(value = Dimension.TIME, above = "0 s")
                     Quantity enough,
             @Describes(SWING) @Bounds(least = 0, most = 100) Optional<Double> swing) {
-        private Ends ends() {
-            return new Ends(acceptable.si(), halfway.map(Quantity::si), enough.si(), swing);
+        private ScaleEnds ends() {
+            return new ScaleEnds(acceptable.si(), halfway.map(Quantity::si), enough.si(), swing);
         }
     }
 
@@ -77,13 +77,13 @@ public record CriteriaEntry(
                     @OfDimension(value = Dimension.MASS, least = "0 kg")
                     Quantity enough,
             @Describes(SWING) @Bounds(least = 0, most = 100) Optional<Double> swing) {
-        private Ends ends() {
-            return new Ends(acceptable.si(), halfway.map(Quantity::si), enough.si(), swing);
+        private ScaleEnds ends() {
+            return new ScaleEnds(acceptable.si(), halfway.map(Quantity::si), enough.si(), swing);
         }
     }
 
     /** What is written of a criterion. */
-    public Optional<Ends> of(CriterionName criterion) {
+    public Optional<ScaleEnds> of(CriterionName criterion) {
         return switch (criterion) {
             case ENGINE_STOPS -> engineStops.map(Count::ends);
             case PILOT_NEEDED -> pilotNeeded.map(Count::ends);

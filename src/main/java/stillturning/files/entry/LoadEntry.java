@@ -23,7 +23,7 @@ public record LoadEntry(
                 Optional<Given> draws,
         @Describes("How its current answers to the voltage; or that it is self-powered.")
                 @Default("constant-power")
-                Demand.Kind as,
+                Demand.DemandKind as,
         @Describes("Works at or above this voltage.")
                 @Default("9 V")
                 @OfDimension(value = Dimension.VOLTAGE, above = "0 V")

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import stillturning.files.entry.NeedsText.Mention;
+import stillturning.files.entry.NeedsText.LoadMention;
 import stillturning.model.EngineLogic;
 import stillturning.yaml.notation.TextForm;
 
@@ -40,7 +40,7 @@ final class NeedsForm {
 
     private final List<TextPiece> tokens;
     private final TextPiece end;
-    private final List<Mention> mentions = new ArrayList<>();
+    private final List<LoadMention> mentions = new ArrayList<>();
     private int next;
 
     private NeedsForm(String text) {
@@ -53,7 +53,7 @@ final class NeedsForm {
         end = new TextPiece("", text.length());
     }
 
-    static Optional<NeedsText> read(String text, TextForm.Faults faults) {
+    static Optional<NeedsText> read(String text, TextForm.FaultReceiver faults) {
         NeedsForm form = new NeedsForm(text);
         try {
             EngineLogic logic = form.terms(0);
@@ -113,7 +113,7 @@ final class NeedsForm {
         if (!NAME.matcher(token.text()).matches() || WORDS.contains(token.text())) {
             throw strange("write a load, such as " + EXAMPLE);
         }
-        mentions.add(new Mention(token.text(), token.offset()));
+        mentions.add(new LoadMention(token.text(), token.offset()));
         return new EngineLogic.One(take().text());
     }
 

@@ -121,7 +121,7 @@ public record PartEntry(PartKind kind, Said said, Written values) {
     }
 
     /** The same with every value changed, in the order of its fields. */
-    PartEntry mapped(String path, Values.Change change) {
+    PartEntry mapped(String path, Values.ValueReplacement change) {
         Said own = Values.mapped(said, path, change);
         return new PartEntry(kind, own, Values.mapped(values, path, change));
     }

@@ -24,7 +24,7 @@ public record Price(double amount, String currency, Source source) {
         return source.after(number + " " + currency);
     }
 
-    static Optional<Price> read(String text, TextForm.Faults faults) {
+    static Optional<Price> read(String text, TextForm.FaultReceiver faults) {
         int open = text.indexOf('(');
         String money = (open < 0 ? text : text.substring(0, open)).strip();
         Optional<Source> source = Source.read(text, open, faults);
@@ -33,7 +33,8 @@ public record Price(double amount, String currency, Source source) {
             faults.at(
                     0,
                     "\"" + TextPiece.shown(money) + "\" is no price",
-                    "write an amount, with a decimal point, and the currency's three-letter code, such as "
+                    "write an amount, with a decimal point, and the currency's three-letter code,"
+                            + " such as "
                             + EXAMPLE);
             return Optional.empty();
         }

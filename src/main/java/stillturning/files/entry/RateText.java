@@ -14,17 +14,17 @@ import stillturning.yaml.notation.TextForm;
  * @param times how often in one hour, in one flight, or each time it is needed
  * @param within factor, at least 1; empty where nobody says
  */
-public record RateText(double times, Unit unit, Optional<Double> within, Source source) {
+public record RateText(double times, RateBasis unit, Optional<Double> within, Source source) {
 
     /** What a rate is counted by. */
-    public enum Unit {
+    public enum RateBasis {
         HOUR("/h"),
         FLIGHT("/flight"),
         NEED("/need");
 
         private final String symbol;
 
-        Unit(String symbol) {
+        RateBasis(String symbol) {
             this.symbol = symbol;
         }
 
@@ -47,7 +47,7 @@ public record RateText(double times, Unit unit, Optional<Double> within, Source 
                             + NUMBER
                             + "))?");
 
-    static Optional<RateText> read(String text, TextForm.Faults faults) {
+    static Optional<RateText> read(String text, TextForm.FaultReceiver faults) {
         int open = text.indexOf('(');
         String value = (open < 0 ? text : text.substring(0, open)).strip();
         Optional<Source> source = Source.read(text, open, faults);
@@ -71,23 +71,23 @@ public record RateText(double times, Unit unit, Optional<Double> within, Source 
                     "write a factor from 1 to 1000000");
             return Optional.empty();
         }
-        Unit unit = unit(matcher.group("unit"));
-        double most = unit == Unit.HOUR ? MOST : 1;
+        RateBasis unit = unit(matcher.group("unit"));
+        double most = unit == RateBasis.HOUR ? MOST : 1;
         if (times > most) {
             faults.at(
                     0,
                     matcher.group("times") + " is out of range",
-                    "write at most " + (unit == Unit.HOUR ? "1000000" : "1"));
+                    "write at most " + (unit == RateBasis.HOUR ? "1000000" : "1"));
             return Optional.empty();
         }
         return source.map(s -> new RateText(times, unit, within, s));
     }
 
-    private static Unit unit(String word) {
+    private static RateBasis unit(String word) {
         return switch (word) {
-            case "flight" -> Unit.FLIGHT;
-            case "need" -> Unit.NEED;
-            default -> Unit.HOUR;
+            case "flight" -> RateBasis.FLIGHT;
+            case "need" -> RateBasis.NEED;
+            default -> RateBasis.HOUR;
         };
     }
 }

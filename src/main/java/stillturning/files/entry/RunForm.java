@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import stillturning.files.entry.RunText.Anchor;
 import stillturning.files.entry.RunText.Direct;
-import stillturning.files.entry.RunText.Item;
+import stillturning.files.entry.RunText.NamedTerminal;
 import stillturning.files.entry.RunText.NewProtector;
 import stillturning.files.entry.RunText.NewWire;
+import stillturning.files.entry.RunText.RunItem;
 import stillturning.files.entry.RunText.Through;
 import stillturning.parts.Wire;
 import stillturning.quantity.Dimension;
@@ -45,12 +45,12 @@ final class RunForm {
     private static final Pattern MILLIMETRES =
             Pattern.compile("(?<number>[0-9]+(\\.[0-9]+)?) *mm *");
 
-    private final TextForm.Faults faults;
-    private final List<Item> items = new ArrayList<>();
-    private Optional<Anchor> back = Optional.empty();
+    private final TextForm.FaultReceiver faults;
+    private final List<RunItem> items = new ArrayList<>();
+    private Optional<NamedTerminal> back = Optional.empty();
     private boolean sound = true;
 
-    private RunForm(TextForm.Faults faults) {
+    private RunForm(TextForm.FaultReceiver faults) {
         this.faults =
                 (offset, wrong, right) -> {
                     sound = false;
@@ -58,15 +58,16 @@ final class RunForm {
                 };
     }
 
-    static Optional<RunText> read(String text, TextForm.Faults faults) {
+    static Optional<RunText> read(String text, TextForm.FaultReceiver faults) {
         return new RunForm(faults).run(TextPiece.splitAtCommas(text));
     }
 
     private Optional<RunText> run(List<TextPiece> pieces) {
         List<TextPiece> ends = pieces.get(0).words();
         int to = indexOf("to", ends);
-        Optional<Anchor> start = start(ends.subList(0, to < 0 ? ends.size() : to), pieces.get(0));
-        Optional<Anchor> end =
+        Optional<NamedTerminal> start =
+                start(ends.subList(0, to < 0 ? ends.size() : to), pieces.get(0));
+        Optional<NamedTerminal> end =
                 to < 0 ? Optional.empty() : anchor(ends.get(to), ends.subList(to + 1, ends.size()));
         pieces.stream().skip(1).limit(MOST_ITEMS).forEach(this::item);
         if (pieces.size() > MOST_ITEMS + 1) {
@@ -89,7 +90,7 @@ final class RunForm {
         return -1;
     }
 
-    private Optional<Anchor> start(List<TextPiece> words, TextPiece whole) {
+    private Optional<NamedTerminal> start(List<TextPiece> words, TextPiece whole) {
         if (words.isEmpty() || !words.get(0).text().equals("from")) {
             faults.at(
                     whole.offset(),
@@ -100,7 +101,7 @@ final class RunForm {
         return anchor(words.get(0), words.subList(1, words.size()));
     }
 
-    private Optional<Anchor> anchor(TextPiece before, List<TextPiece> words) {
+    private Optional<NamedTerminal> anchor(TextPiece before, List<TextPiece> words) {
         if (words.isEmpty()) {
             faults.at(
                     before.end(),
@@ -108,7 +109,7 @@ final class RunForm {
                     "write a part, such as main-bus");
             return Optional.empty();
         }
-        Optional<Anchor> named = named(words.get(0));
+        Optional<NamedTerminal> named = named(words.get(0));
         if (words.size() == 1) {
             return named;
         }
@@ -129,15 +130,15 @@ final class RunForm {
         return Optional.empty();
     }
 
-    private static Anchor terminal(Anchor anchor, String name) {
-        return new Anchor(anchor.part(), Optional.of(name), anchor.offset());
+    private static NamedTerminal terminal(NamedTerminal anchor, String name) {
+        return new NamedTerminal(anchor.part(), Optional.of(name), anchor.offset());
     }
 
-    private Optional<Anchor> named(TextPiece word) {
+    private Optional<NamedTerminal> named(TextPiece word) {
         Matcher name = NAME.matcher(word.text());
         if (name.matches()) {
             return Optional.of(
-                    new Anchor(
+                    new NamedTerminal(
                             name.group("part"),
                             Optional.ofNullable(name.group("terminal")),
                             word.offset()));
@@ -295,6 +296,7 @@ final class RunForm {
                                 faults.at(
                                         wire.offset(),
                                         "a wire stands in a run that is \"direct\"",
-                                        "take one of the two out: direct means that there is no wire"));
+                                        "take one of the two out: direct means that there is no"
+                                                + " wire"));
     }
 }

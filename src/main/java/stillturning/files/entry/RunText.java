@@ -14,18 +14,22 @@ import stillturning.yaml.notation.Given;
  * @param items what lies in it, in order
  * @param back ground point at which a load's return lands, if not that of its zone
  */
-public record RunText(Anchor from, Optional<Anchor> to, List<Item> items, Optional<Anchor> back) {
+public record RunText(
+        NamedTerminal from,
+        Optional<NamedTerminal> to,
+        List<RunItem> items,
+        Optional<NamedTerminal> back) {
 
     /** A part or one of its terminals, at an offset of the text. */
-    public record Anchor(String part, Optional<String> terminal, int offset) {}
+    public record NamedTerminal(String part, Optional<String> terminal, int offset) {}
 
     /** One thing in a run, at an offset of the text. */
-    public sealed interface Item {
+    public sealed interface RunItem {
         /** Where it stands in the text. */
         int offset();
 
         /** The part that the run leads through there; empty where the run makes what lies there. */
-        default Optional<Anchor> leadsThrough() {
+        default Optional<NamedTerminal> leadsThrough() {
             return Optional.empty();
         }
 
@@ -42,7 +46,7 @@ public record RunText(Anchor from, Optional<Anchor> to, List<Item> items, Option
      * @param ofClass class in the catalogue; the kind's first if not written
      */
     public record NewProtector(boolean breaker, Given rating, Optional<String> ofClass, int offset)
-            implements Item {
+            implements RunItem {
         @Override
         public Optional<String> makes() {
             return Optional.of(breaker ? "breaker" : "fuse");
@@ -56,7 +60,7 @@ public record RunText(Anchor from, Optional<Anchor> to, List<Item> items, Option
 
     /** A wire: {@code wire}, {@code wire AWG 18}, {@code wire 1.2 m}, {@code wire AWG 4 0.9 m}. */
     public record NewWire(Optional<WireGauge> gauge, Optional<Given> length, int offset)
-            implements Item {
+            implements RunItem {
         @Override
         public Optional<String> makes() {
             return Optional.of("wire");
@@ -69,9 +73,9 @@ public record RunText(Anchor from, Optional<Anchor> to, List<Item> items, Option
     }
 
     /** A part in line: {@code via fuel-switch}, {@code via j1 pin 3}, {@code via selector.up}. */
-    public record Through(Anchor anchor, int offset) implements Item {
+    public record Through(NamedTerminal anchor, int offset) implements RunItem {
         @Override
-        public Optional<Anchor> leadsThrough() {
+        public Optional<NamedTerminal> leadsThrough() {
             return Optional.of(anchor);
         }
 
@@ -87,7 +91,7 @@ public record RunText(Anchor from, Optional<Anchor> to, List<Item> items, Option
     }
 
     /** No wire at all: {@code direct}. */
-    public record Direct(int offset) implements Item {
+    public record Direct(int offset) implements RunItem {
         @Override
         public Optional<String> makes() {
             return Optional.empty();

@@ -20,10 +20,11 @@ public record SharedEntry(
         @Describes("Parts that share it; a link's or a feed's name stands for all its wires.")
                 List<String> parts,
         @Describes(
-                        "Share of a unit's own failures that take the others along; the study's otherwise.")
+                        "Share of a unit's own failures that take the others along; the study's"
+                                + " otherwise.")
                 @OfDimension(value = Dimension.RATIO, least = "0 %", most = "100 %")
                 Optional<Given> beta)
-        implements Untold {
+        implements NotInStories {
 
     public SharedEntry {
         long named =

@@ -92,7 +92,7 @@ record TextPiece(String text, int offset) {
     }
 
     /** A quantity greater than zero; absent after a fault was told. */
-    Optional<Given> above0(Dimension dimension, TextForm.Faults faults) {
+    Optional<Given> above0(Dimension dimension, TextForm.FaultReceiver faults) {
         Optional<Given> given = Given.read(text, dimension, faults.from(offset));
         if (given.isPresent() && !(lowest(given.get()) > 0)) {
             faults.at(

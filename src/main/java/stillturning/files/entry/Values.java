@@ -19,7 +19,7 @@ import stillturning.yaml.notation.Written;
 public final class Values {
 
     /** What becomes of each value, given its path in the document. */
-    public interface Change {
+    public interface ValueReplacement {
         /** What becomes of a measured value. */
         Given given(String path, Given value);
 
@@ -75,19 +75,19 @@ public final class Values {
     private Values() {}
 
     /** The same entry with every value changed, in the order of its fields. */
-    public static <T extends Record> T mapped(T entry, String path, Change change) {
+    public static <T extends Record> T mapped(T entry, String path, ValueReplacement change) {
         @SuppressWarnings("unchecked") // a record is rebuilt as what it was
         T mapped = (T) map(entry, path, change);
         return mapped;
     }
 
     /** The same part with every value changed. */
-    public static PartEntry mapped(PartEntry entry, String path, Change change) {
+    public static PartEntry mapped(PartEntry entry, String path, ValueReplacement change) {
         return entry.mapped(path, change);
     }
 
     /** What is written of a record, with every value changed. */
-    static Written mapped(Written written, String path, Change change) {
+    static Written mapped(Written written, String path, ValueReplacement change) {
         Map<String, Object> mapped = new LinkedHashMap<>();
         written.values()
                 .forEach(
@@ -98,7 +98,7 @@ public final class Values {
     }
 
     /** The same candidate with every value changed by which the pilot sees and acts. */
-    public static CandidateEntry cockpitMapped(CandidateEntry entry, Change change) {
+    public static CandidateEntry cockpitMapped(CandidateEntry entry, ValueReplacement change) {
         return new CandidateEntry(
                 entry.candidate(),
                 entry.about(),
@@ -117,13 +117,14 @@ public final class Values {
                 mapped(entry.procedures(), "procedures", change));
     }
 
-    private static <V> Map<String, V> mapped(Map<String, V> entries, String path, Change change) {
+    private static <V> Map<String, V> mapped(
+            Map<String, V> entries, String path, ValueReplacement change) {
         @SuppressWarnings("unchecked") // a map is rebuilt as what it was
         Map<String, V> mapped = (Map<String, V>) map(entries, path, change);
         return mapped;
     }
 
-    private static Object map(Object value, String path, Change change) {
+    private static Object map(Object value, String path, ValueReplacement change) {
         if (value instanceof Given given) {
             return change.given(path, given);
         }
@@ -159,11 +160,11 @@ public final class Values {
 
     private static boolean isEntry(Object value) {
         return value.getClass().isRecord()
-                && !(value instanceof Untold)
+                && !(value instanceof NotInStories)
                 && value.getClass().getPackage() == Values.class.getPackage();
     }
 
-    private static Object record(Object entry, String path, Change change) {
+    private static Object record(Object entry, String path, ValueReplacement change) {
         Layout layout = LAYOUTS.get(entry.getClass());
         Object[] values =
                 layout.fields.stream()

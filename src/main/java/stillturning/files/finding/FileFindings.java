@@ -10,8 +10,8 @@ import java.util.Set;
 import java.util.function.Function;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.RunText;
-import stillturning.files.entry.RunText.Anchor;
-import stillturning.files.entry.RunText.Item;
+import stillturning.files.entry.RunText.NamedTerminal;
+import stillturning.files.entry.RunText.RunItem;
 import stillturning.files.entry.RunText.Through;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.Problem;
@@ -114,12 +114,12 @@ public final class FileFindings {
     private static List<String> namedIn(RunText run) {
         Set<String> parts = new LinkedHashSet<>();
         parts.add(run.from().part());
-        for (Item item : run.items()) {
+        for (RunItem item : run.items()) {
             if (item instanceof Through through) {
                 parts.add(through.anchor().part());
             }
         }
-        run.to().map(Anchor::part).ifPresent(parts::add);
+        run.to().map(NamedTerminal::part).ifPresent(parts::add);
         return List.copyOf(parts);
     }
 

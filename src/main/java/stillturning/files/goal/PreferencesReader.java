@@ -71,7 +71,7 @@ public final class PreferencesReader {
         return scales;
     }
 
-    private Optional<ValueScale> scale(CriterionName criterion, CriteriaEntry.Ends ends) {
+    private Optional<ValueScale> scale(CriterionName criterion, CriteriaEntry.ScaleEnds ends) {
         String path = DocumentPlaces.under("criteria", StudyEntry.key(criterion));
         double sign = criterion.moreIsBetter() ? 1 : -1;
         if (!(sign * ends.enough() > sign * ends.acceptable())) {
@@ -197,7 +197,7 @@ public final class PreferencesReader {
         for (CriterionName criterion : CriterionName.values()) {
             study.criteria()
                     .of(criterion)
-                    .flatMap(CriteriaEntry.Ends::swing)
+                    .flatMap(CriteriaEntry.ScaleEnds::swing)
                     .ifPresent(swing -> swings.put(criterion, swing));
         }
         return swings;

@@ -28,15 +28,15 @@ public final class Swings {
     private Swings() {}
 
     /** Weights as they were said, or what is wrong with them. */
-    public record Said(List<Study.Weight> weights, List<String> mistakes) {
-        public Said {
+    public record StatedWeights(List<Study.Weight> weights, List<String> mistakes) {
+        public StatedWeights {
             weights = List.copyOf(weights);
             mistakes = List.copyOf(mistakes);
         }
     }
 
     /** Reads swings such as "weight 100, cost 40"; what is not named does not count. */
-    public static Said said(String text) {
+    public static StatedWeights said(String text) {
         Map<CriterionName, Double> swings = new EnumMap<>(CriterionName.class);
         List<String> mistakes = new ArrayList<>();
         for (String piece : text.split(",", -1)) {
@@ -57,7 +57,7 @@ public final class Swings {
         if (mistakes.isEmpty()) {
             mistake(swings).ifPresent(mistakes::add);
         }
-        return new Said(weights(swings), mistakes);
+        return new StatedWeights(weights(swings), mistakes);
     }
 
     /** What is wrong with swings by criterion. */

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import stillturning.files.edit.CandidateOutline;
-import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.OutlineRun;
 import stillturning.files.edit.Naming;
 
 /** Puts a fuse at the beginning of a run that has no protector. */
@@ -24,19 +24,19 @@ final class AddedProtector implements Finder {
     }
 
     /** A battery's minus and a coil's line are none. */
-    private static boolean leadsPower(Run run) {
+    private static boolean leadsPower(OutlineRun run) {
         return run.line().anchors().stream()
                 .filter(a -> a.item() == 0)
                 .allMatch(a -> a.terminal().isEmpty());
     }
 
-    private static List<String> protectors(Run run) {
+    private static List<String> protectors(OutlineRun run) {
         return Runs.words(run.line()).stream()
                 .filter(word -> word.equals("fuse") || word.equals("breaker"))
                 .toList();
     }
 
-    private static Move of(Drawn drawn, Site site, Run run) {
+    private static Move of(Drawn drawn, Site site, OutlineRun run) {
         Set<String> loads =
                 run.section().equals(CandidateOutline.FEEDS)
                         ? Set.of(Naming.part(run.key()))

@@ -3,7 +3,7 @@ package stillturning.files.move;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.OutlineRun;
 import stillturning.files.edit.RunLine;
 
 /** Joins two buses or batteries by another means: diode, switch or charge relay. */
@@ -20,7 +20,7 @@ final class ChargingPath implements Finder {
                 .flatMap(link -> of(drawn, site, link));
     }
 
-    private static Stream<Move> of(Drawn drawn, Site site, Run link) {
+    private static Stream<Move> of(Drawn drawn, Site site, OutlineRun link) {
         List<String> inLine =
                 Runs.through(link).stream()
                         .filter(p -> MEANS.stream().anyMatch(m -> drawn.isKind(p, m)))
@@ -34,7 +34,7 @@ final class ChargingPath implements Finder {
                 .map(means -> by(drawn, site, link, old, means));
     }
 
-    private static Move by(Drawn drawn, Site site, Run link, String old, String means) {
+    private static Move by(Drawn drawn, Site site, OutlineRun link, String old, String means) {
         List<String> touches = new ArrayList<>(List.of(old, Runs.from(link), Runs.to(link)));
         touches.addAll(link.makes());
         return new Move(

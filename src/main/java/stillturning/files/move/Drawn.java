@@ -7,7 +7,7 @@ import stillturning.files.OtherTexts;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.files.edit.CandidateOutline;
-import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.OutlineRun;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.files.edit.StudyOutline;
 import stillturning.files.entry.Names;
@@ -95,7 +95,7 @@ public final class Drawn {
      * @throws ChangeRefused if the text has a mistake
      */
     public Drawn with(YamlDocument other) throws ChangeRefused {
-        OtherTexts.Read read = texts.read(candidate.id(), other);
+        OtherTexts.ReadText read = texts.read(candidate.id(), other);
         if (read.candidate().isEmpty()) {
             Problem first = read.problems().get(0);
             throw new ChangeRefused(first.path() + ": " + first.wrong() + "; " + first.right());
@@ -124,11 +124,11 @@ public final class Drawn {
         return outline.kind(part).filter(kind::equals).isPresent();
     }
 
-    List<Run> links() {
+    List<OutlineRun> links() {
         return outline.runs().stream().filter(Runs::isLink).toList();
     }
 
-    List<Run> feeds() {
+    List<OutlineRun> feeds() {
         return outline.runs().stream().filter(run -> !Runs.isLink(run)).toList();
     }
 

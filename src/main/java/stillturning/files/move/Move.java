@@ -10,20 +10,20 @@ import stillturning.files.edit.ChangeRefused;
 public final class Move {
 
     /** How it is drawn. */
-    interface Drawing {
+    interface Redrawing {
         void with(Pen pen) throws ChangeRefused;
     }
 
     private final MoveKind kind;
     private final String words;
     private final Set<String> touches;
-    private final Drawing drawing;
+    private final Redrawing drawing;
 
     /**
      * @param words what is done, as one would tell it: {@code Take the switch bus-tie out}
      * @param touches parts of the drawing that it changes, takes out or joins something to
      */
-    Move(MoveKind kind, String words, List<String> touches, Drawing drawing) {
+    Move(MoveKind kind, String words, List<String> touches, Redrawing drawing) {
         this.kind = kind;
         this.words = words;
         this.touches = new LinkedHashSet<>(touches);

@@ -131,7 +131,7 @@ final class OtherActs implements Finder {
                         .toArray(YamlValue.Field[]::new));
     }
 
-    private static Move act(String words, String lever, Move.Drawing drawing) {
+    private static Move act(String words, String lever, Move.Redrawing drawing) {
         return new Move(MoveKind.ACT_CHANGED, words, List.of(Naming.part(lever)), drawing);
     }
 

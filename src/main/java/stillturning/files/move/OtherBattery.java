@@ -51,7 +51,7 @@ final class OtherBattery implements Finder {
                     .orElse("");
         }
 
-        private static Optional<PartCatalogue.Kind> kind() {
+        private static Optional<PartCatalogue.CatalogueKind> kind() {
             return PartCatalogue.shipped().kind(Site.BATTERY);
         }
 
@@ -63,7 +63,7 @@ final class OtherBattery implements Finder {
             return kind().flatMap(k -> k.ofClass(type)).stream()
                     .flatMap(c -> c.values().stream())
                     .filter(v -> v.key().equals(key))
-                    .map(PartCatalogue.Value::text)
+                    .map(PartCatalogue.CatalogueValue::text)
                     .findFirst();
         }
 

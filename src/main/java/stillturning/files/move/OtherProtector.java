@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.OutlineRun;
 import stillturning.files.edit.UsualProtection;
 
 /** A protector of a run one usual rating higher or lower, or of the other speed. */
@@ -21,7 +21,7 @@ final class OtherProtector implements Finder {
         return drawn.outline().runs().stream().flatMap(run -> of(drawn, run).stream());
     }
 
-    private static List<Move> of(Drawn drawn, Run run) {
+    private static List<Move> of(Drawn drawn, OutlineRun run) {
         List<Move> moves = new ArrayList<>();
         Matcher found = PROTECTOR.matcher(run.line().text());
         while (found.find()) {
@@ -61,11 +61,11 @@ final class OtherProtector implements Finder {
         return drawn.loads().written().under("classes").text("breaker");
     }
 
-    private static String word(Matcher found, Run run) {
+    private static String word(Matcher found, OutlineRun run) {
         return found.group("word") + " of " + run.key();
     }
 
-    private static Move move(Run run, int from, int to, String by, String words) {
+    private static Move move(OutlineRun run, int from, int to, String by, String words) {
         List<String> touches = new ArrayList<>(run.makes());
         touches.add(Runs.from(run));
         String text = run.line().text();

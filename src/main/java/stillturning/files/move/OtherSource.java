@@ -3,7 +3,7 @@ package stillturning.files.move;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.OutlineRun;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.files.edit.Naming;
 
@@ -18,7 +18,7 @@ final class OtherSource implements Finder {
                 .flatMap(feed -> of(drawn, site, feed));
     }
 
-    private static Stream<Move> of(Drawn drawn, Site site, Run feed) {
+    private static Stream<Move> of(Drawn drawn, Site site, OutlineRun feed) {
         String load = Naming.part(feed.key());
         String now = Runs.from(feed);
         List<String> others = new ArrayList<>(drawn.ofKind(Site.BUS));
@@ -46,12 +46,13 @@ final class OtherSource implements Finder {
     /**
      * A load that had no switch because its bus had one needs one where the new source has none.
      */
-    private static String switched(Site site, Run feed, String other) {
+    private static String switched(Site site, OutlineRun feed, String other) {
         return site.isSwitched(feed) ? "" : site.switchedOff(other);
     }
 
     /** A feed that hung on the protector before its bus gets one of its own. */
-    private static void lead(Site site, Run feed, String other, Pen pen) throws ChangeRefused {
+    private static void lead(Site site, OutlineRun feed, String other, Pen pen)
+            throws ChangeRefused {
         String load = Naming.part(feed.key());
         List<String> pieces = new ArrayList<>(List.of(Runs.startingAt(feed, other).split(",", -1)));
         List<String> words = Runs.words(feed.line());
@@ -71,14 +72,14 @@ final class OtherSource implements Finder {
         return String.join(",", pieces).replace(",,", ",");
     }
 
-    private static List<String> touched(Run feed, String... more) {
+    private static List<String> touched(OutlineRun feed, String... more) {
         List<String> touched = new ArrayList<>(List.of(more));
         touched.addAll(feed.makes());
         return touched;
     }
 
     /** A load, or one of its inputs. */
-    static String input(Drawn drawn, Run feed) {
+    static String input(Drawn drawn, OutlineRun feed) {
         String load = drawn.called(Naming.part(feed.key()));
         return Naming.behind(feed.key())
                 .map(input -> "input " + input + " of " + load)

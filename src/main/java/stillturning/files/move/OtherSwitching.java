@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.OutlineRun;
 import stillturning.files.edit.Naming;
 import stillturning.files.edit.UsualProtection;
 
@@ -23,7 +23,7 @@ final class OtherSwitching implements Finder {
                                         : toController(drawn, feed));
     }
 
-    private static Stream<Move> toBreaker(Drawn drawn, Run feed) {
+    private static Stream<Move> toBreaker(Drawn drawn, OutlineRun feed) {
         String load = Naming.part(feed.key());
         Optional<String> rating = drawn.loads().amps(load).flatMap(UsualProtection::rating);
         return rating.stream()
@@ -33,7 +33,7 @@ final class OtherSwitching implements Finder {
                                         .map(bus -> byBreaker(drawn, feed, bus, amps)));
     }
 
-    private static Move byBreaker(Drawn drawn, Run feed, String bus, String amps) {
+    private static Move byBreaker(Drawn drawn, OutlineRun feed, String bus, String amps) {
         List<String> touches =
                 new ArrayList<>(List.of(Naming.part(feed.key()), Runs.from(feed), bus));
         touches.addAll(feed.makes());
@@ -54,7 +54,7 @@ final class OtherSwitching implements Finder {
                 });
     }
 
-    private static Stream<Move> toController(Drawn drawn, Run feed) {
+    private static Stream<Move> toController(Drawn drawn, OutlineRun feed) {
         String load = Naming.part(feed.key());
         Optional<String> rating = drawn.loads().amps(load).flatMap(UsualProtection::rating);
         boolean byBreaker = Runs.words(feed.line()).contains("breaker");
@@ -65,7 +65,7 @@ final class OtherSwitching implements Finder {
                 .map(controller -> byChannel(drawn, feed, controller, rating.get()));
     }
 
-    private static Move byChannel(Drawn drawn, Run feed, String controller, String amps) {
+    private static Move byChannel(Drawn drawn, OutlineRun feed, String controller, String amps) {
         List<String> touches =
                 new ArrayList<>(List.of(Naming.part(feed.key()), Runs.from(feed), controller));
         touches.addAll(feed.makes());

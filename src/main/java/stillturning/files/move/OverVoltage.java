@@ -2,7 +2,7 @@ package stillturning.files.move;
 
 import java.util.List;
 import java.util.stream.Stream;
-import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.OutlineRun;
 
 /** Takes an alternator's field away when its voltage runs away. */
 final class OverVoltage implements Finder {
@@ -18,7 +18,7 @@ final class OverVoltage implements Finder {
                 .map(link -> of(drawn, site, link));
     }
 
-    private static Move of(Drawn drawn, Site site, Run field) {
+    private static Move of(Drawn drawn, Site site, OutlineRun field) {
         String alternator = Runs.to(field);
         String from = Runs.from(field);
         return new Move(

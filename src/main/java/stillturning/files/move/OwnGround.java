@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.OutlineRun;
 import stillturning.files.edit.Naming;
 
 /** Gives some of what meets at a ground one of its own, or grounds a battery a second time. */
@@ -27,7 +27,8 @@ final class OwnGround implements Finder {
                         .filter(load -> ground(drawn, site, load).equals(Optional.of(ground)))
                         .toList();
         Set<String> spare = site.spare(returning);
-        List<Run> feeds = spare.stream().flatMap(load -> firstFeed(drawn, load).stream()).toList();
+        List<OutlineRun> feeds =
+                spare.stream().flatMap(load -> firstFeed(drawn, load).stream()).toList();
         if (returning.size() < 2 || feeds.isEmpty()) {
             return Stream.empty();
         }
@@ -46,13 +47,13 @@ final class OwnGround implements Finder {
                         touches,
                         pen -> {
                             String own = site.ground(pen, ground + "-b", drawn.zone(ground));
-                            for (Run feed : feeds) {
+                            for (OutlineRun feed : feeds) {
                                 pen.run(feed.path(), returning(feed, own));
                             }
                         }));
     }
 
-    private static Optional<Run> firstFeed(Drawn drawn, String load) {
+    private static Optional<OutlineRun> firstFeed(Drawn drawn, String load) {
         return drawn.feeds().stream().filter(f -> Naming.part(f.key()).equals(load)).findFirst();
     }
 
@@ -65,14 +66,14 @@ final class OwnGround implements Finder {
                 .or(() -> site.groundOf(drawn.zone(load)));
     }
 
-    private static String returning(Run feed, String ground) {
+    private static String returning(OutlineRun feed, String ground) {
         List<String> words = Runs.words(feed.line());
         int at = words.indexOf("return");
         List<String> back = List.of("return " + ground);
         return at > 0 ? Runs.items(feed, back, at) : Runs.items(feed, back);
     }
 
-    private static Stream<Move> link(Drawn drawn, Site site, Run link) {
+    private static Stream<Move> link(Drawn drawn, Site site, OutlineRun link) {
         String ground = Runs.to(link);
         String part = Runs.from(link);
         if (!drawn.isKind(ground, "ground")) {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.OutlineRun;
 import stillturning.files.edit.WrittenKeys;
 import stillturning.yaml.DocumentPlaces;
 
@@ -59,7 +59,7 @@ final class OwnWay implements Finder {
         return touched;
     }
 
-    private static Stream<Move> plug(Drawn drawn, Run run) {
+    private static Stream<Move> plug(Drawn drawn, OutlineRun run) {
         return Runs.through(run).stream()
                 .filter(part -> drawn.isKind(part, "connector"))
                 .map(

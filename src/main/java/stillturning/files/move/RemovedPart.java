@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.OutlineRun;
 import stillturning.files.edit.ChangeRefused;
 
 /**
@@ -59,7 +59,7 @@ final class RemovedPart implements Finder {
 
     /** What a contactor fed then hangs on what fed it. */
     private static Stream<Move> contactor(Drawn drawn, String contactor) {
-        Optional<Run> in =
+        Optional<OutlineRun> in =
                 drawn.links().stream()
                         .filter(link -> Runs.to(link).equals(contactor))
                         .filter(link -> !Runs.from(link).equals(contactor))
@@ -73,7 +73,7 @@ final class RemovedPart implements Finder {
                                         "Take the " + drawn.called(contactor) + " out",
                                         List.of(contactor, Runs.from(link)),
                                         pen -> {
-                                            for (Run run : drawn.outline().runs()) {
+                                            for (OutlineRun run : drawn.outline().runs()) {
                                                 if (leaves(run, contactor)) {
                                                     pen.run(
                                                             run.path(),
@@ -86,7 +86,7 @@ final class RemovedPart implements Finder {
     }
 
     /** Whether a run starts at a contactor's contact. */
-    private static boolean leaves(Run run, String contactor) {
+    private static boolean leaves(OutlineRun run, String contactor) {
         return run.line().anchors().stream()
                         .anyMatch(
                                 a ->
@@ -100,7 +100,7 @@ final class RemovedPart implements Finder {
     /** One bus stands for two that are joined. */
     private static Stream<Move> merged(Drawn drawn, String bus) {
         List<String> others = new ArrayList<>();
-        for (Run link : drawn.links()) {
+        for (OutlineRun link : drawn.links()) {
             if (Runs.from(link).equals(bus) && drawn.isKind(Runs.to(link), Site.BUS)) {
                 others.add(Runs.to(link));
             }
@@ -122,7 +122,7 @@ final class RemovedPart implements Finder {
 
     private static void merge(Drawn drawn, Pen pen, String bus, String other) throws ChangeRefused {
         Set<String> both = Set.of(bus, other);
-        for (Run run : drawn.outline().runs()) {
+        for (OutlineRun run : drawn.outline().runs()) {
             if (both.contains(Runs.from(run)) && both.contains(Runs.to(run))) {
                 pen.cut(run.path());
             } else if (Runs.from(run).equals(other)) {

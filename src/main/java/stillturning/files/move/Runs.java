@@ -4,54 +4,56 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stillturning.files.edit.CandidateOutline;
-import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.OutlineRun;
 import stillturning.files.edit.Naming;
 import stillturning.files.edit.RunLine;
-import stillturning.files.edit.RunLine.Anchor;
+import stillturning.files.edit.RunLine.NamedPart;
 
 /** What moves ask of links and feeds, and how they write them anew. */
 final class Runs {
 
     private Runs() {}
 
-    static boolean isLink(Run run) {
+    static boolean isLink(OutlineRun run) {
         return run.section().equals(CandidateOutline.LINKS);
     }
 
     /** The part that a run starts at; empty where the text names none. */
-    static String from(Run run) {
-        return end(run, "from").map(Anchor::part).orElse("");
+    static String from(OutlineRun run) {
+        return end(run, "from").map(NamedPart::part).orElse("");
     }
 
     /** The part that a link ends at; the load of a feed. */
-    static String to(Run run) {
-        return isLink(run) ? end(run, "to").map(Anchor::part).orElse("") : Naming.part(run.key());
+    static String to(OutlineRun run) {
+        return isLink(run)
+                ? end(run, "to").map(NamedPart::part).orElse("")
+                : Naming.part(run.key());
     }
 
-    private static Optional<Anchor> end(Run run, String word) {
+    private static Optional<NamedPart> end(OutlineRun run, String word) {
         return run.line().anchors().stream()
                 .filter(a -> a.item() == 0 && a.word().equals(word))
                 .findFirst();
     }
 
     /** Parts that a run leads through, in order. */
-    static List<String> through(Run run) {
+    static List<String> through(OutlineRun run) {
         return run.line().anchors().stream()
                 .filter(a -> a.word().equals("via"))
-                .map(Anchor::part)
+                .map(NamedPart::part)
                 .toList();
     }
 
     /** Where a feed returns, if it says so. */
-    static Optional<String> back(Run run) {
+    static Optional<String> back(OutlineRun run) {
         return run.line().anchors().stream()
                 .filter(a -> a.word().equals("return"))
-                .map(Anchor::part)
+                .map(NamedPart::part)
                 .findFirst();
     }
 
     /** A run that starts elsewhere, at a place as runs write it. */
-    static String startingAt(Run run, String place) {
+    static String startingAt(OutlineRun run, String place) {
         List<String> pieces = new ArrayList<>(run.line().pieces());
         int to = pieces.get(0).indexOf(" to ");
         pieces.set(0, "from " + place + (to < 0 ? "" : pieces.get(0).substring(to)));
@@ -59,7 +61,7 @@ final class Runs {
     }
 
     /** A link that ends elsewhere. */
-    static String endingAt(Run run, String place) {
+    static String endingAt(OutlineRun run, String place) {
         List<String> pieces = new ArrayList<>(run.line().pieces());
         int to = pieces.get(0).indexOf(" to ");
         pieces.set(0, pieces.get(0).substring(0, to) + " to " + place);
@@ -67,7 +69,7 @@ final class Runs {
     }
 
     /** A run without some of its items, and with others behind it. */
-    static String items(Run run, List<String> more, int... without) {
+    static String items(OutlineRun run, List<String> more, int... without) {
         List<String> pieces = new ArrayList<>(run.line().pieces());
         for (int i = without.length - 1; i >= 0; i--) {
             pieces.remove(without[i]);

@@ -3,7 +3,7 @@ package stillturning.files.move;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.OutlineRun;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.files.edit.Naming;
 import stillturning.model.Terminal;
@@ -118,7 +118,7 @@ final class SecondPath implements Finder {
     }
 
     /** Only loads of one input: one with two chooses by itself. */
-    private static Stream<Move> toLoad(Drawn drawn, Site site, Run feed) {
+    private static Stream<Move> toLoad(Drawn drawn, Site site, OutlineRun feed) {
         String load = Naming.part(feed.key());
         boolean one = drawn.loads().inputs(load).size() == 1;
         if (!one || !drawn.engineLoads().contains(load)) {
@@ -149,7 +149,7 @@ final class SecondPath implements Finder {
     }
 
     /** Both feeds lead by a diode each to a bar beside the load, which is fed from there. */
-    private static void byDiodes(Drawn drawn, Site site, Run feed, String source, Pen pen)
+    private static void byDiodes(Drawn drawn, Site site, OutlineRun feed, String source, Pen pen)
             throws ChangeRefused {
         String load = Naming.part(feed.key());
         String zone = drawn.zone(load);

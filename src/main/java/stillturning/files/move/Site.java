@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.OutlineRun;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.files.edit.Naming;
 import stillturning.files.edit.UsualProtection;
@@ -54,7 +54,7 @@ record Site(Drawn drawn) {
     /** Loads that are fed from a bar, in the order of the file. */
     Set<String> fedFrom(String source) {
         Set<String> loads = new LinkedHashSet<>();
-        for (Run feed : drawn.feeds()) {
+        for (OutlineRun feed : drawn.feeds()) {
             if (Runs.from(feed).equals(source)) {
                 loads.add(Naming.part(feed.key()));
             }
@@ -99,7 +99,7 @@ record Site(Drawn drawn) {
      * Whether a feed may hang on a bus: all that leads there may carry more than the feed's own
      * protector, or else a short in the feed takes the whole bus.
      */
-    boolean opensBefore(Run feed, String bus) {
+    boolean opensBefore(OutlineRun feed, String bus) {
         OptionalDouble own = amps(feed);
         List<OptionalDouble> before =
                 drawn.links().stream()
@@ -113,7 +113,7 @@ record Site(Drawn drawn) {
     }
 
     /** What the smallest protector of a run is made for (A); empty where it has none. */
-    private static OptionalDouble amps(Run run) {
+    private static OptionalDouble amps(OutlineRun run) {
         Matcher found = RATED.matcher(run.line().text());
         OptionalDouble least = OptionalDouble.empty();
         while (found.find()) {
@@ -129,7 +129,7 @@ record Site(Drawn drawn) {
         boolean more = true;
         while (more) {
             more = false;
-            for (Run link : drawn.links()) {
+            for (OutlineRun link : drawn.links()) {
                 boolean bare = !isSwitched(link);
                 if (bare && drawn.isKind(Runs.from(link), BUS) && on.contains(Runs.to(link))) {
                     more |= on.add(Runs.from(link));
@@ -143,7 +143,7 @@ record Site(Drawn drawn) {
     }
 
     /** Whether something in a run can be moved by hand. */
-    boolean isSwitched(Run run) {
+    boolean isSwitched(OutlineRun run) {
         return Runs.through(run).stream().anyMatch(this::isMoved);
     }
 

@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.OutlineRun;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.files.edit.Naming;
 
@@ -30,7 +30,7 @@ final class SplitBus implements Finder {
     }
 
     private static Stream<Move> of(Drawn drawn, Site site, String bus) {
-        List<Run> moved = moved(drawn, site, bus);
+        List<OutlineRun> moved = moved(drawn, site, bus);
         Set<String> loads = new LinkedHashSet<>();
         moved.forEach(feed -> loads.add(Naming.part(feed.key())));
         if (moved.isEmpty()) {
@@ -48,7 +48,7 @@ final class SplitBus implements Finder {
                                     touches,
                                     pen -> {
                                         String other = pen.add("bus", bus + "-b", drawn.zone(bus));
-                                        for (Run feed : moved) {
+                                        for (OutlineRun feed : moved) {
                                             pen.run(feed.path(), Runs.startingAt(feed, other));
                                         }
                                         supply.wiring.to(other, pen);
@@ -57,16 +57,16 @@ final class SplitBus implements Finder {
     }
 
     /** Feeds of the engine that the new bus takes over. */
-    private static List<Run> moved(Drawn drawn, Site site, String bus) {
-        List<Run> feeds =
+    private static List<OutlineRun> moved(Drawn drawn, Site site, String bus) {
+        List<OutlineRun> feeds =
                 drawn.feeds().stream()
                         .filter(feed -> Runs.from(feed).equals(bus))
                         .filter(f -> drawn.engineLoads().contains(Naming.part(f.key())))
                         .toList();
         Set<String> spare = site.spare(site.ofTheEngine(site.fedFrom(bus)));
-        List<Run> moved = new ArrayList<>();
+        List<OutlineRun> moved = new ArrayList<>();
         Set<String> seen = new LinkedHashSet<>();
-        for (Run feed : feeds) {
+        for (OutlineRun feed : feeds) {
             String load = Naming.part(feed.key());
             boolean first = seen.add(load);
             boolean only =
@@ -80,9 +80,9 @@ final class SplitBus implements Finder {
 
     private static List<Supply> supplies(Drawn drawn, Site site, String bus, Set<String> loads) {
         List<Supply> all = new ArrayList<>();
-        List<Run> incoming =
+        List<OutlineRun> incoming =
                 drawn.links().stream().filter(link -> Runs.to(link).equals(bus)).toList();
-        for (Run link : incoming) {
+        for (OutlineRun link : incoming) {
             if (incoming.size() > 1 && site.sources().contains(Runs.from(link))) {
                 all.add(
                         new Supply(

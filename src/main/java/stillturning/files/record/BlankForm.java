@@ -41,23 +41,23 @@ public record BlankForm(
      *
      * @param values by the path of their blanks
      */
-    public record Written(String date, String by, Map<String, String> values) {
+    public record FilledIn(String date, String by, Map<String, String> values) {
 
         /** Nothing yet. */
-        public static final Written NOTHING = new Written("", "", Map.of());
+        public static final FilledIn NOTHING = new FilledIn("", "", Map.of());
 
-        public Written {
+        public FilledIn {
             values = Map.copyOf(values);
         }
     }
 
     /** The form as a file; the same in, the same text out. */
     public String text() {
-        return text(Written.NOTHING);
+        return text(FilledIn.NOTHING);
     }
 
     /** The form as a file with something written into it. */
-    public String text(Written written) {
+    public String text(FilledIn written) {
         StringBuilder text = new StringBuilder();
         head.forEach(line -> comment(text, "", line));
         text.append(RECORD).append(": ").append(candidate).append('\n');

@@ -22,7 +22,7 @@ public record FilledForm(
      * @param values in the units of SI; of a result 1 for passed and 0 for failed
      * @param text as written
      */
-    public record Filled(String path, List<Value> values, String text) {
+    public record Filled(String path, List<FilledValue> values, String text) {
         public Filled {
             values = List.copyOf(values);
         }
@@ -36,7 +36,7 @@ public record FilledForm(
      *
      * @param at beside which other it was measured, if one is said
      */
-    public record Value(double value, OptionalDouble at) {}
+    public record FilledValue(double value, OptionalDouble at) {}
 
     public FilledForm {
         filled = List.copyOf(filled);

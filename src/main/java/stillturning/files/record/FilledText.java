@@ -5,32 +5,32 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stillturning.files.record.Blank.Notation;
-import stillturning.files.record.FilledForm.Value;
+import stillturning.files.record.FilledForm.FilledValue;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.MalformedQuantity;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.Excerpt;
-import stillturning.yaml.notation.TextForm.Faults;
+import stillturning.yaml.notation.TextForm.FaultReceiver;
 
 /** Reads what somebody wrote into a blank. */
-record FilledText(Notation notation, Faults faults) {
+record FilledText(Notation notation, FaultReceiver faults) {
 
     private static final String AT = " at ";
 
     /** The values, or none after a fault was told. */
-    List<Value> read(String text) {
+    List<FilledValue> read(String text) {
         return switch (notation) {
             case RESULT -> result(text).map(List::of).orElse(List.of());
             case VOLTS, AMPS, SECONDS, CAPACITY, OHMS ->
                     quantity(text, 0, notation.dimension())
-                            .map(v -> List.of(new Value(v, OptionalDouble.empty())))
+                            .map(v -> List.of(new FilledValue(v, OptionalDouble.empty())))
                             .orElse(List.of());
             case AMPS_AT_VOLTS -> pairs(text, Dimension.VOLTAGE);
             case VOLTS_AT_AMPS -> pairs(text, Dimension.CURRENT);
         };
     }
 
-    private Optional<Value> result(String text) {
+    private Optional<FilledValue> result(String text) {
         boolean passed = text.strip().equals("passed");
         if (!passed && !text.strip().equals("failed")) {
             faults.at(
@@ -39,15 +39,15 @@ record FilledText(Notation notation, Faults faults) {
                     "write passed or failed, or leave it empty");
             return Optional.empty();
         }
-        return Optional.of(new Value(passed ? 1 : 0, OptionalDouble.empty()));
+        return Optional.of(new FilledValue(passed ? 1 : 0, OptionalDouble.empty()));
     }
 
-    private List<Value> pairs(String text, Dimension beside) {
-        List<Value> all = new ArrayList<>();
+    private List<FilledValue> pairs(String text, Dimension beside) {
+        List<FilledValue> all = new ArrayList<>();
         int from = 0;
         boolean sound = true;
         for (String one : text.split(",", -1)) {
-            Optional<Value> pair = pair(one, from, beside);
+            Optional<FilledValue> pair = pair(one, from, beside);
             pair.ifPresent(all::add);
             sound &= pair.isPresent();
             from += one.length() + 1;
@@ -55,12 +55,12 @@ record FilledText(Notation notation, Faults faults) {
         return sound ? all : List.of();
     }
 
-    private Optional<Value> pair(String text, int from, Dimension beside) {
+    private Optional<FilledValue> pair(String text, int from, Dimension beside) {
         int at = text.indexOf(AT);
         if (at < 0) {
             if (notation == Notation.AMPS_AT_VOLTS) {
                 return quantity(text, from, notation.dimension())
-                        .map(v -> new Value(v, OptionalDouble.empty()));
+                        .map(v -> new FilledValue(v, OptionalDouble.empty()));
             }
             faults.at(
                     from,
@@ -79,7 +79,7 @@ record FilledText(Notation notation, Faults faults) {
             return Optional.empty();
         }
         return value.isPresent() && other.isPresent()
-                ? Optional.of(new Value(value.get(), OptionalDouble.of(other.get())))
+                ? Optional.of(new FilledValue(value.get(), OptionalDouble.of(other.get())))
                 : Optional.empty();
     }
 

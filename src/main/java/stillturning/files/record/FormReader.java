@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import stillturning.files.record.FilledForm.Filled;
+import stillturning.files.record.FilledForm.FilledValue;
 import stillturning.files.record.FilledForm.Former;
-import stillturning.files.record.FilledForm.Value;
 import stillturning.yaml.Excerpt;
 import stillturning.yaml.Problem;
 import stillturning.yaml.Spelling;
@@ -30,8 +30,8 @@ public final class FormReader {
      * @param form what could be read; to be used only if there is no problem
      * @param problems by place
      */
-    public record Read(FilledForm form, List<Problem> problems) {
-        public Read {
+    public record ReadForm(FilledForm form, List<Problem> problems) {
+        public ReadForm {
             problems = List.copyOf(problems);
         }
     }
@@ -65,12 +65,12 @@ public final class FormReader {
      *     is kept
      * @param known everything that may be filled in
      */
-    public static Read read(
+    public static ReadForm read(
             YamlDocument document, String candidate, String current, List<Blank> known) {
         return new FormReader(document, current, known).read(candidate);
     }
 
-    private Read read(String candidate) {
+    private ReadForm read(String candidate) {
         problems.addAll(document.problems());
         if (problems.isEmpty()) {
             document.value()
@@ -84,7 +84,7 @@ public final class FormReader {
             date();
         }
         problems.sort(null);
-        return new Read(
+        return new ReadForm(
                 new FilledForm(
                         head(BlankForm.STUDY),
                         head(BlankForm.DATE),
@@ -229,7 +229,7 @@ public final class FormReader {
                                         document.places()
                                                 .problemInside(
                                                         blank.path(), offset, wrong, right)));
-        List<Value> values = form.read(text);
+        List<FilledValue> values = form.read(text);
         if (!values.isEmpty()) {
             filled.add(new Filled(blank.path(), values, text.strip()));
         }

@@ -16,13 +16,13 @@ import java.util.regex.Pattern;
  * @param position in a line, from 0
  * @param factor by which a number in it is multiplied to be in s, V or A
  */
-record LogColumn(Of of, int position, double factor) {
+record LogColumn(ColumnContent of, int position, double factor) {
 
     private static final Pattern HEAD =
             Pattern.compile("(?<name>\\p{L}+)[\\s_]*[(\\[/]?\\s*(?<unit>\\p{L}*)\\s*[)\\]]?");
 
     /** What is read. */
-    enum Of {
+    enum ColumnContent {
         TIME(
                 List.of("time", "t", "elapsed"),
                 Map.of("s", 1.0, "sec", 1.0, "ms", 1e-3, "min", 60.0, "h", 3600.0),
@@ -38,7 +38,7 @@ record LogColumn(Of of, int position, double factor) {
 
         private final String example;
 
-        Of(List<String> names, Map<String, Double> units, String example) {
+        ColumnContent(List<String> names, Map<String, Double> units, String example) {
             this.names = names;
             this.units = units;
             this.example = example;
@@ -60,37 +60,37 @@ record LogColumn(Of of, int position, double factor) {
     }
 
     /** Names that say their unit themselves. */
-    private static final Map<String, Of> TELLING =
+    private static final Map<String, ColumnContent> TELLING =
             Map.of(
-                    "seconds", Of.TIME,
-                    "volts", Of.VOLTS,
-                    "volt", Of.VOLTS,
-                    "amps", Of.AMPS,
-                    "amperes", Of.AMPS,
-                    "ampere", Of.AMPS);
+                    "seconds", ColumnContent.TIME,
+                    "volts", ColumnContent.VOLTS,
+                    "volt", ColumnContent.VOLTS,
+                    "amps", ColumnContent.AMPS,
+                    "amperes", ColumnContent.AMPS,
+                    "ampere", ColumnContent.AMPS);
 
     /** What a head says: of what, and a factor of its unit if it is known. */
-    record Said(Of of, String unit, OptionalDouble factor) {}
+    record StatedColumn(ColumnContent of, String unit, OptionalDouble factor) {}
 
     /** What the head of a column says; empty if it is none of those that are read. */
-    static Optional<Said> said(String head) {
+    static Optional<StatedColumn> said(String head) {
         Matcher words = HEAD.matcher(head.strip().toLowerCase(Locale.ROOT));
         if (!words.matches()) {
             return Optional.empty();
         }
         String name = words.group("name");
         String unit = words.group("unit");
-        Of telling = TELLING.get(name);
+        ColumnContent telling = TELLING.get(name);
         if (telling != null) {
             return Optional.of(
-                    new Said(
+                    new StatedColumn(
                             telling,
                             unit,
                             unit.isEmpty() ? OptionalDouble.of(1) : telling.factor(unit)));
         }
-        return Arrays.stream(Of.values())
+        return Arrays.stream(ColumnContent.values())
                 .filter(of -> of.names.contains(name))
                 .findFirst()
-                .map(of -> new Said(of, unit, of.factor(unit)));
+                .map(of -> new StatedColumn(of, unit, of.factor(unit)));
     }
 }

@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import stillturning.files.record.LogColumn.Of;
+import stillturning.files.record.LogColumn.ColumnContent;
 import stillturning.yaml.Excerpt;
 import stillturning.yaml.Problem;
 
@@ -49,7 +49,7 @@ public final class LogFile {
      * @param volts voltage (V)
      * @param amps current (A)
      */
-    public record Line(double seconds, double volts, double amps) {}
+    public record LogLine(double seconds, double volts, double amps) {}
 
     /**
      * What came of reading.
@@ -57,8 +57,8 @@ public final class LogFile {
      * @param lines none where there is a problem
      * @param problems the first of them, by place
      */
-    public record Read(List<Line> lines, List<Problem> problems) {
-        public Read {
+    public record ReadLog(List<LogLine> lines, List<Problem> problems) {
+        public ReadLog {
             lines = problems.isEmpty() ? List.copyOf(lines) : List.of();
             problems = List.copyOf(problems);
         }
@@ -66,8 +66,8 @@ public final class LogFile {
 
     private final Path file;
     private final List<Problem> problems = new ArrayList<>();
-    private final List<Line> lines = new ArrayList<>();
-    private final Map<Of, LogColumn> columns = new EnumMap<>(Of.class);
+    private final List<LogLine> lines = new ArrayList<>();
+    private final Map<ColumnContent, LogColumn> columns = new EnumMap<>(ColumnContent.class);
     private char separator = ',';
     private boolean headed;
     private int unsaid;
@@ -81,7 +81,7 @@ public final class LogFile {
      *
      * @throws IOException if it cannot be read at all
      */
-    public static Read read(Path file) throws IOException {
+    public static ReadLog read(Path file) throws IOException {
         LogFile log = new LogFile(file);
         byte[] bytes;
         try (InputStream in = Files.newInputStream(file)) {
@@ -92,7 +92,7 @@ public final class LogFile {
         } else {
             log.read(bytes);
         }
-        return new Read(log.lines, log.problems);
+        return new ReadLog(log.lines, log.problems);
     }
 
     private void read(byte[] bytes) {
@@ -158,7 +158,11 @@ public final class LogFile {
     }
 
     private static String wanted() {
-        return Of.TIME.example() + ", " + Of.VOLTS.example() + ", " + Of.AMPS.example();
+        return ColumnContent.TIME.example()
+                + ", "
+                + ColumnContent.VOLTS.example()
+                + ", "
+                + ColumnContent.AMPS.example();
     }
 
     private void head(int number, String line) {
@@ -167,13 +171,13 @@ public final class LogFile {
         List<String> heads = cells(line);
         int column = 1;
         for (int i = 0; i < heads.size(); i++) {
-            Optional<LogColumn.Said> said = LogColumn.said(unquoted(heads.get(i)));
+            Optional<LogColumn.StatedColumn> said = LogColumn.said(unquoted(heads.get(i)));
             if (said.isPresent()) {
                 head(number, column, i, said.get());
             }
             column += heads.get(i).length() + 1;
         }
-        for (Of of : Of.values()) {
+        for (ColumnContent of : ColumnContent.values()) {
             if (!columns.containsKey(of) && problems.isEmpty()) {
                 problem(
                         number,
@@ -184,14 +188,15 @@ public final class LogFile {
         }
     }
 
-    private void head(int number, int column, int position, LogColumn.Said said) {
+    private void head(int number, int column, int position, LogColumn.StatedColumn said) {
         if (columns.containsKey(said.of())) {
             problem(
                     number,
                     column,
                     "a second column is headed as " + said.of().example(),
                     "leave in the head of one of them alone");
-        } else if (said.factor().isEmpty() && !(said.of() == Of.TIME && said.unit().isEmpty())) {
+        } else if (said.factor().isEmpty()
+                && !(said.of() == ColumnContent.TIME && said.unit().isEmpty())) {
             problem(
                     number,
                     column,
@@ -224,29 +229,29 @@ public final class LogFile {
     }
 
     private void reading(int number, String line) {
-        if (columns.size() < Of.values().length) {
+        if (columns.size() < ColumnContent.values().length) {
             return;
         }
         List<String> cells = cells(line);
         int before = problems.size() + unsaid;
-        double seconds = value(Of.TIME, number, cells, 0, MOST_SECONDS);
-        double volts = value(Of.VOLTS, number, cells, -MOST_VOLTS, MOST_VOLTS);
-        double amps = value(Of.AMPS, number, cells, -MOST_AMPS, MOST_AMPS);
+        double seconds = value(ColumnContent.TIME, number, cells, 0, MOST_SECONDS);
+        double volts = value(ColumnContent.VOLTS, number, cells, -MOST_VOLTS, MOST_VOLTS);
+        double amps = value(ColumnContent.AMPS, number, cells, -MOST_AMPS, MOST_AMPS);
         if (problems.size() + unsaid > before) {
             return;
         }
         if (!lines.isEmpty() && !(seconds > lines.get(lines.size() - 1).seconds)) {
             problem(
                     number,
-                    place(cells, column(Of.TIME)),
+                    place(cells, column(ColumnContent.TIME)),
                     "this is not later than the reading before it",
                     "put the readings in the order of time, one an instant");
             return;
         }
-        lines.add(new Line(seconds, volts, amps));
+        lines.add(new LogLine(seconds, volts, amps));
     }
 
-    private int column(Of of) {
+    private int column(ColumnContent of) {
         LogColumn column = columns.get(of);
         return column == null ? 0 : column.position();
     }
@@ -259,7 +264,8 @@ public final class LogFile {
         return column;
     }
 
-    private double value(Of of, int number, List<String> cells, double least, double most) {
+    private double value(
+            ColumnContent of, int number, List<String> cells, double least, double most) {
         LogColumn column = columns.get(of);
         if (column == null) {
             return 0;
@@ -270,13 +276,16 @@ public final class LogFile {
             return 0;
         }
         String cell = unquoted(cells.get(column.position()));
-        double value = of == Of.TIME ? time(cell, column.factor()) : number(cell) * column.factor();
+        double value =
+                of == ColumnContent.TIME
+                        ? time(cell, column.factor())
+                        : number(cell) * column.factor();
         if (Double.isNaN(value)) {
             problem(
                     number,
                     place,
                     "\"" + Excerpt.of(cell) + "\" is no number for its " + name(of),
-                    of == Of.TIME && Double.isNaN(column.factor())
+                    of == ColumnContent.TIME && Double.isNaN(column.factor())
                             ? "write h:mm:ss, or the unit in the head: " + of.example()
                             : "write a number such as 12.4");
         } else if (!(value >= least && value <= most)) {
@@ -289,7 +298,7 @@ public final class LogFile {
         return value;
     }
 
-    private static String name(Of of) {
+    private static String name(ColumnContent of) {
         return of.name().toLowerCase(Locale.ROOT);
     }
 

@@ -1,7 +1,7 @@
 package stillturning.files.value;
 
 import java.util.Optional;
-import stillturning.files.value.Variation.Place;
+import stillturning.files.value.Variation.ValuePlace;
 import stillturning.yaml.notation.Origin;
 
 /**
@@ -18,8 +18,8 @@ public record Assumption(String file, String path, String text, Origin origin, S
     private static final String CLASSES = "classes.";
 
     /** Where it stands. */
-    public Place place() {
-        return new Place(file, path);
+    public ValuePlace place() {
+        return new ValuePlace(file, path);
     }
 
     /** Whether somebody guessed it, in the file or in the catalogue. */

@@ -2,7 +2,7 @@ package stillturning.files.value;
 
 import java.util.Optional;
 import java.util.Set;
-import stillturning.files.value.Variation.Place;
+import stillturning.files.value.Variation.ValuePlace;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Spread;
 import stillturning.yaml.notation.Given;
@@ -36,7 +36,7 @@ enum DefaultSpread {
     }
 
     /** The range of a value; none where it is a choice, a name, or follows from other values. */
-    static Optional<Range> rangeOf(Place place, Given given) {
+    static Optional<Range> rangeOf(ValuePlace place, Given given) {
         double likely = given.quantity().si();
         Optional<Double> stated = given.spread().map(Spread::si);
         return stated.or(() -> usual(place, given))
@@ -44,7 +44,7 @@ enum DefaultSpread {
                 .map(half -> range(place, given, likely - half, likely + half));
     }
 
-    private static Optional<Double> usual(Place place, Given given) {
+    private static Optional<Double> usual(ValuePlace place, Given given) {
         String key = place.path().substring(place.path().lastIndexOf('.') + 1);
         return NAMES.contains(key) ? Optional.empty() : of(given).map(width -> width.half(given));
     }
@@ -86,7 +86,7 @@ enum DefaultSpread {
     }
 
     /** A share of a whole never exceeds the whole. */
-    private static Range range(Place place, Given given, double low, double high) {
+    private static Range range(ValuePlace place, Given given, double low, double high) {
         double likely = given.quantity().si();
         boolean share = given.quantity().dimension() == Dimension.RATIO && likely <= 1;
         return new Range(

@@ -1,6 +1,6 @@
 package stillturning.files.value;
 
-import stillturning.files.value.Variation.Place;
+import stillturning.files.value.Variation.ValuePlace;
 import stillturning.quantity.Dimension;
 
 /**
@@ -10,7 +10,7 @@ import stillturning.quantity.Dimension;
  * @param stated whether somebody wrote the range; otherwise it follows from the value's origin
  */
 public record Range(
-        Place place,
+        ValuePlace place,
         String text,
         Dimension dimension,
         double low,

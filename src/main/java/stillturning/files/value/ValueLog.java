@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import stillturning.files.entry.Price;
 import stillturning.files.entry.Values;
-import stillturning.files.value.Variation.Change;
-import stillturning.files.value.Variation.Place;
+import stillturning.files.value.Variation.ValueChange;
+import stillturning.files.value.Variation.ValuePlace;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.notation.Given;
@@ -13,7 +13,7 @@ import stillturning.yaml.notation.Origin;
 import stillturning.yaml.notation.Source;
 
 /** Writes down every value of one file as it is used, and changes those that are varied. */
-public final class ValueLog implements Values.Change {
+public final class ValueLog implements Values.ValueReplacement {
 
     private final String file;
     private final Variation variation;
@@ -35,10 +35,10 @@ public final class ValueLog implements Values.Change {
 
     @Override
     public Given given(String path, Given value) {
-        Place place = new Place(file, path);
+        ValuePlace place = new ValuePlace(file, path);
         note(path, value.value(), new Source(value.origin(), value.note()));
         DefaultSpread.rangeOf(place, value).ifPresent(ranges::add);
-        Change change = variation.changes().get(place);
+        ValueChange change = variation.changes().get(place);
         if (change == null) {
             return value;
         }
@@ -51,7 +51,7 @@ public final class ValueLog implements Values.Change {
     public Price price(String path, Price value) {
         Price bare = new Price(value.amount(), value.currency(), Source.STATED);
         note(path, bare.written(), value.source());
-        Change change = variation.changes().get(new Place(file, path));
+        ValueChange change = variation.changes().get(new ValuePlace(file, path));
         return change == null
                 ? value
                 : new Price(change.of(value.amount()), value.currency(), value.source());

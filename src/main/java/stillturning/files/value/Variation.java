@@ -8,7 +8,7 @@ import java.util.Map;
  * @param changes what becomes of a value, by its place
  * @param classes usual class of a kind of part, by the kind's word
  */
-public record Variation(Map<Place, Change> changes, Map<String, String> classes) {
+public record Variation(Map<ValuePlace, ValueChange> changes, Map<String, String> classes) {
 
     /** Everything as it is. */
     public static final Variation NONE = new Variation(Map.of(), Map.of());
@@ -19,7 +19,7 @@ public record Variation(Map<Place, Change> changes, Map<String, String> classes)
      * @param file name of the file in the study's folder
      * @param path path of the value, as its {@link Assumption} gives it
      */
-    public record Place(String file, String path) {}
+    public record ValuePlace(String file, String path) {}
 
     /**
      * What becomes of a value.
@@ -27,8 +27,8 @@ public record Variation(Map<Place, Change> changes, Map<String, String> classes)
      * @param factor what it is multiplied by
      * @param more what is added then, in the unit that its dimension counts in
      */
-    public record Change(double factor, double more) {
-        public Change {
+    public record ValueChange(double factor, double more) {
+        public ValueChange {
             if (!(factor > 0 && Double.isFinite(factor))) {
                 throw new IllegalArgumentException("factor " + factor + " is not above 0");
             }
@@ -46,7 +46,7 @@ public record Variation(Map<Place, Change> changes, Map<String, String> classes)
 
     /** One value multiplied by a factor. */
     public Variation(String file, String path, double factor) {
-        this(Map.of(new Place(file, path), new Change(factor, 0)), Map.of());
+        this(Map.of(new ValuePlace(file, path), new ValueChange(factor, 0)), Map.of());
     }
 
     /**

@@ -10,10 +10,11 @@ import stillturning.model.Chances.Rate;
  * @param words what happens, in a sentence without its end
  * @param rate how often; empty where nobody knows
  */
-public record Cause(Kind kind, String name, Failure failure, String words, Optional<Rate> rate) {
+public record Cause(
+        CauseKind kind, String name, Failure failure, String words, Optional<Rate> rate) {
 
     /** What the parts have in common. */
-    public enum Kind {
+    public enum CauseKind {
         /** They sit in one zone, or their wires pass it. */
         ZONE,
         /** Wires go through one hole. */

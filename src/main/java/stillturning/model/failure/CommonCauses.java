@@ -22,8 +22,8 @@ import stillturning.model.Join;
 import stillturning.model.Study.Aircraft;
 import stillturning.model.Zone;
 import stillturning.model.Zone.Hazard;
-import stillturning.model.failure.Cause.Kind;
-import stillturning.model.failure.JointEvent.End;
+import stillturning.model.failure.Cause.CauseKind;
+import stillturning.model.failure.JointEvent.Ending;
 import stillturning.parts.Damage;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Part;
@@ -106,24 +106,25 @@ public final class CommonCauses {
                 String name = hazard.name().toLowerCase(Locale.ROOT) + " in " + zone.name();
                 Optional<Rate> rate = Optional.ofNullable(chances.events().get(hazard));
                 all.addAll(
-                        new JointEvent(Kind.ZONE, name, rate)
+                        new JointEvent(CauseKind.ZONE, name, rate)
                                 .endingIn(ends(hazard), there, sparedInWords(spared)));
             }
         }
         return all;
     }
 
-    private static List<End> ends(Hazard hazard) {
+    private static List<Ending> ends(Hazard hazard) {
         return switch (hazard) {
             case HEAT ->
                     List.of(
-                            new End(
+                            new Ending(
                                     Damage.SCORCHED,
                                     "",
                                     "insulation melts, wires touch metal, devices fail"));
-            case WATER -> List.of(new End(Damage.SOAKED, "", "what has bare terminals fails"));
-            case CHAFE -> List.of(End.APART, End.BARE);
-            case IMPACT -> List.of(new End(Damage.TORN, ": all open", "all is torn off"), End.BARE);
+            case WATER -> List.of(new Ending(Damage.SOAKED, "", "what has bare terminals fails"));
+            case CHAFE -> List.of(Ending.APART, Ending.BARE);
+            case IMPACT ->
+                    List.of(new Ending(Damage.TORN, ": all open", "all is torn off"), Ending.BARE);
         };
     }
 
@@ -186,12 +187,12 @@ public final class CommonCauses {
         String name = of + " " + shared.name();
         Optional<Rate> rate = Optional.ofNullable(chances.sharing().get(shared.sharing()));
         return switch (shared.sharing()) {
-            case HOLE -> worn(new JointEvent(Kind.HOLE, name, rate), parts);
-            case BUNDLE -> worn(new JointEvent(Kind.BUNDLE, name, rate), parts);
+            case HOLE -> worn(new JointEvent(CauseKind.HOLE, name, rate), parts);
+            case BUNDLE -> worn(new JointEvent(CauseKind.BUNDLE, name, rate), parts);
             case MOUNT ->
-                    new JointEvent(Kind.MOUNT, name, rate)
+                    new JointEvent(CauseKind.MOUNT, name, rate)
                             .endingIn(
-                                    List.of(new End(Damage.TORN, "", "all on it is torn off")),
+                                    List.of(new Ending(Damage.TORN, "", "all on it is torn off")),
                                     parts,
                                     "");
             case FIRMWARE -> hung(shared, name, parts);
@@ -200,7 +201,7 @@ public final class CommonCauses {
     }
 
     private static List<Cause> worn(JointEvent event, List<Part> wires) {
-        return event.endingIn(List.of(End.APART, End.BARE), wires, "");
+        return event.endingIn(List.of(Ending.APART, Ending.BARE), wires, "");
     }
 
     private Part part(Shared shared, String id) {
@@ -218,7 +219,7 @@ public final class CommonCauses {
 
     private List<Cause> hung(Shared shared, String name, List<Part> parts) {
         List<Hit> hits = parts.stream().flatMap(p -> JointEvent.hits(Damage.HUNG, p)).toList();
-        return new JointEvent(Kind.FIRMWARE, name, byBeta(shared, hits))
+        return new JointEvent(CauseKind.FIRMWARE, name, byBeta(shared, hits))
                 .failing(hits, name + ": the same program stops everywhere").stream().toList();
     }
 
@@ -232,7 +233,7 @@ public final class CommonCauses {
                             .toList();
             if (hits.size() == parts.size()) {
                 String named = name + ": " + mode.name();
-                new JointEvent(Kind.ALIKE, named, byBeta(shared, hits))
+                new JointEvent(CauseKind.ALIKE, named, byBeta(shared, hits))
                         .failing(hits, named + ", since they are of one make")
                         .ifPresent(causes::add);
             }

@@ -130,7 +130,7 @@ public final class FailureCatalogue {
         lines.put("master-off", candidate.cockpit().masterOff());
         lines.put("starting", candidate.cockpit().starting());
         candidate.cockpit().procedures().stream()
-                .filter(procedure -> procedure.doing().automatic().isEmpty())
+                .filter(procedure -> procedure.execution().automatic().isEmpty())
                 .forEach(procedure -> lines.putIfAbsent(procedure.name(), procedure.moves()));
         Map<Map<String, String>, Misplaced> left = new LinkedHashMap<>();
         lines.forEach(

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Chances.Rate;
-import stillturning.model.failure.Cause.Kind;
+import stillturning.model.failure.Cause.CauseKind;
 import stillturning.parts.Damage;
 import stillturning.parts.Part;
 
@@ -16,7 +16,7 @@ import stillturning.parts.Part;
  *
  * @param rate how often, however it ends; empty where nobody knows
  */
-record JointEvent(Kind kind, String name, Optional<Rate> rate) {
+record JointEvent(CauseKind kind, String name, Optional<Rate> rate) {
 
     private static final int MOST_NAMED = 6;
 
@@ -26,11 +26,11 @@ record JointEvent(Kind kind, String name, Optional<Rate> rate) {
      * @param suffix what it adds to the event's name
      * @param words what happens
      */
-    record End(Damage damage, String suffix, String words) {
+    record Ending(Damage damage, String suffix, String words) {
 
-        static final End APART = new End(Damage.WORN_APART, ": all open", "the wires part");
-        static final End BARE =
-                new End(Damage.WORN_BARE, ": all to ground", "the wires touch metal");
+        static final Ending APART = new Ending(Damage.WORN_APART, ": all open", "the wires part");
+        static final Ending BARE =
+                new Ending(Damage.WORN_BARE, ": all to ground", "the wires touch metal");
     }
 
     /**
@@ -38,9 +38,9 @@ record JointEvent(Kind kind, String name, Optional<Rate> rate) {
      *
      * @param proviso what else is to be said, or empty
      */
-    List<Cause> endingIn(List<End> ends, List<Part> reached, String proviso) {
+    List<Cause> endingIn(List<Ending> ends, List<Part> reached, String proviso) {
         List<Cause> causes = new ArrayList<>();
-        for (End end : ends) {
+        for (Ending end : ends) {
             List<Hit> hits = reached.stream().flatMap(p -> hits(end.damage, p)).toList();
             new JointEvent(kind, name + end.suffix, share(ends.size()))
                     .failing(hits, name + ": " + end.words)

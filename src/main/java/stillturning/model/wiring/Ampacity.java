@@ -61,7 +61,7 @@ public final class Ampacity {
      * @param wires in its bundle, itself counted
      * @param loading share of the bundle's capacity that is used, 0 to 1
      */
-    public record Place(
+    public record WireSurroundings(
             double ambientCelsius,
             double insulationCelsius,
             double altitudeMetres,
@@ -73,7 +73,7 @@ public final class Ampacity {
     }
 
     /** Continuous current (A); 0 where it is hotter than the insulation stands. */
-    public static double of(Cable cable, Place place) {
+    public static double of(Cable cable, WireSurroundings place) {
         return freeAirAmps(cable, place.kelvins())
                 * altitudeFactor(place.altitudeMetres)
                 * bundleFactor(place.wires, place.loading);
@@ -119,7 +119,7 @@ public final class Ampacity {
      *
      * @see "AC 43.13-1B, p. 11-23: symbols read, form of the equation from memory"
      */
-    public static double conductorCelsius(double amps, double mostAmps, Place place) {
+    public static double conductorCelsius(double amps, double mostAmps, WireSurroundings place) {
         if (mostAmps <= 0) {
             return Double.POSITIVE_INFINITY;
         }

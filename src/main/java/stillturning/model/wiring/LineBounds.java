@@ -14,7 +14,7 @@ import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.LoadNeed;
 import stillturning.model.Study.Aircraft;
-import stillturning.model.wiring.MetalLines.Line;
+import stillturning.model.wiring.MetalLines.MetalLine;
 import stillturning.parts.Part;
 import stillturning.parts.Protection;
 import stillturning.parts.Wire;
@@ -51,7 +51,7 @@ final class LineBounds {
      * @param chart what the published chart sees of it
      * @param celsius temperature around it (°C)
      */
-    record Guard(Protection chart, Trip trip, double celsius) {
+    record ShortGuard(Protection chart, Trip trip, double celsius) {
 
         /** Longest time in which it opens (s), as the judge supposes it. */
         double secondsToOpen(double amps) {
@@ -115,7 +115,7 @@ final class LineBounds {
     }
 
     /** Largest current that can flow in a line for long (A); 0 where nothing bounds it. */
-    double steadyAmps(Line line) {
+    double steadyAmps(MetalLine line) {
         DoubleStream loads =
                 candidate
                         .loads()
@@ -123,7 +123,7 @@ final class LineBounds {
                         .flatMap(load -> aircraft.load(load.id()).stream())
                         .mapToDouble(this::mostAmps);
         DoubleStream protectors =
-                line.protectors().flatMap(p -> guard(p).stream()).mapToDouble(Guard::heldAmps);
+                line.protectors().flatMap(p -> guard(p).stream()).mapToDouble(ShortGuard::heldAmps);
         DoubleStream sources =
                 line.links().stream()
                         .map(Placed::element)
@@ -144,54 +144,55 @@ final class LineBounds {
      * What ends a short of a wire: the smallest protector in its line; of a load's return, the
      * largest of its feeds; else the largest that is met on the way to it.
      */
-    Optional<Guard> guard(Wire wire, Line line) {
+    Optional<ShortGuard> guard(Wire wire, MetalLine line) {
         return smallest(line).or(() -> ofFeeds(line)).or(() -> upstream(wire));
     }
 
-    private Optional<Guard> smallest(Line line) {
+    private Optional<ShortGuard> smallest(MetalLine line) {
         return line.protectors()
                 .flatMap(p -> guard(p).stream())
-                .min(Comparator.comparingDouble(Guard::ratedAmps));
+                .min(Comparator.comparingDouble(ShortGuard::ratedAmps));
     }
 
-    private Optional<Guard> guard(Placed placed) {
+    private Optional<ShortGuard> guard(Placed placed) {
         return candidate
                 .part(placed.part())
                 .flatMap(part -> placed.element().overload().flatMap(t -> guard(part, placed, t)));
     }
 
-    private Optional<Guard> guard(Part part, Placed placed, Trip trip) {
+    private Optional<ShortGuard> guard(Part part, Placed placed, Trip trip) {
         double celsius = aircraft.celsius(part.tag().zone());
-        return part.protection(placed.element().to()).map(chart -> new Guard(chart, trip, celsius));
+        return part.protection(placed.element().to())
+                .map(chart -> new ShortGuard(chart, trip, celsius));
     }
 
-    private Optional<Guard> ofFeeds(Line line) {
+    private Optional<ShortGuard> ofFeeds(MetalLine line) {
         return candidate
                 .loads()
                 .filter(load -> lines.returnOf(load).filter(line::equals).isPresent())
                 .flatMap(lines::suppliesOf)
                 .flatMap(supply -> smallest(supply).stream())
-                .max(Comparator.comparingDouble(Guard::ratedAmps));
+                .max(Comparator.comparingDouble(ShortGuard::ratedAmps));
     }
 
-    private Optional<Guard> upstream(Wire wire) {
+    private Optional<ShortGuard> upstream(Wire wire) {
         Set<Integer> seen = new HashSet<>(Set.of(STRUCTURE));
         Deque<Integer> open = new ArrayDeque<>();
         Stream.of(wire.entry(), wire.exit())
                 .map(end -> circuit.net(wire.id(), end))
                 .filter(seen::add)
                 .forEach(open::add);
-        Optional<Guard> largest = Optional.empty();
+        Optional<ShortGuard> largest = Optional.empty();
         while (!open.isEmpty()) {
             int net = open.remove();
             for (Placed placed : circuit.placed()) {
                 if (placed.from() != net && placed.to() != net) {
                     continue;
                 }
-                Optional<Guard> met = guard(placed);
+                Optional<ShortGuard> met = guard(placed);
                 largest =
                         Stream.concat(largest.stream(), met.stream())
-                                .max(Comparator.comparingDouble(Guard::ratedAmps));
+                                .max(Comparator.comparingDouble(ShortGuard::ratedAmps));
                 int far = placed.from() == net ? placed.to() : placed.from();
                 if (met.isEmpty() && placed.element().passage() != Passage.NONE && seen.add(far)) {
                     open.add(far);

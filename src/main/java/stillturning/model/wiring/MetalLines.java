@@ -32,8 +32,8 @@ public final class MetalLines {
      *
      * @param links its elements in order, those at its ends included
      */
-    public record Line(List<Placed> links) {
-        public Line {
+    public record MetalLine(List<Placed> links) {
+        public MetalLine {
             links = List.copyOf(links);
         }
 
@@ -51,16 +51,16 @@ public final class MetalLines {
     private final Candidate candidate;
     private final Circuit circuit;
     private final Map<Integer, List<Placed>> at = new HashMap<>();
-    private final Map<String, Line> byWire = new LinkedHashMap<>();
+    private final Map<String, MetalLine> byWire = new LinkedHashMap<>();
 
     /** The first line that an element lies in, by the element's name. */
-    private final Map<String, Line> byElement = new HashMap<>();
+    private final Map<String, MetalLine> byElement = new HashMap<>();
 
     /** The lines that pass a part. */
-    private final Map<String, List<Line>> through = new HashMap<>();
+    private final Map<String, List<MetalLine>> through = new HashMap<>();
 
-    private final IdentityHashMap<Line, List<Load>> passed = new IdentityHashMap<>();
-    private final IdentityHashMap<Line, List<Load>> returning = new IdentityHashMap<>();
+    private final IdentityHashMap<MetalLine, List<Load>> passed = new IdentityHashMap<>();
+    private final IdentityHashMap<MetalLine, List<Load>> returning = new IdentityHashMap<>();
 
     public MetalLines(Candidate candidate, Circuit circuit) {
         this.candidate = candidate;
@@ -73,7 +73,7 @@ public final class MetalLines {
         }
         for (Placed placed : circuit.placed()) {
             if (isWire(placed) && !byWire.containsKey(placed.part())) {
-                Line line = along(placed);
+                MetalLine line = along(placed);
                 line.links().stream()
                         .filter(this::isWire)
                         .forEach(wire -> byWire.put(wire.part(), line));
@@ -101,8 +101,8 @@ public final class MetalLines {
     }
 
     /** The line in which a wire lies. */
-    public Line of(String wire) {
-        Line line = byWire.get(wire);
+    public MetalLine of(String wire) {
+        MetalLine line = byWire.get(wire);
         if (line == null) {
             throw new IllegalArgumentException(wire + " is no wire of " + candidate.id());
         }
@@ -110,17 +110,17 @@ public final class MetalLines {
     }
 
     /** The line that supplies an input of a load, if it is one. */
-    public Optional<Line> supplyOf(Load load, String input) {
+    public Optional<MetalLine> supplyOf(Load load, String input) {
         return arrivingAt(load.id(), circuit.net(load.id(), input));
     }
 
     /** The lines that supply the inputs of a load, as far as each is one. */
-    Stream<Line> suppliesOf(Load load) {
+    Stream<MetalLine> suppliesOf(Load load) {
         return load.inputs().stream().flatMap(i -> supplyOf(load, i).stream());
     }
 
     /** A line, and where it supplies a load or is its return, the other one through that load. */
-    Stream<Line> circuitOf(Line line) {
+    Stream<MetalLine> circuitOf(MetalLine line) {
         return Stream.concat(
                 Stream.of(line),
                 passed.getOrDefault(line, List.of()).stream()
@@ -132,18 +132,18 @@ public final class MetalLines {
     }
 
     /** The line by which a load returns, if it is one. */
-    public Optional<Line> returnOf(Load load) {
+    public Optional<MetalLine> returnOf(Load load) {
         int net = circuit.net(load.id(), "minus");
         return net == STRUCTURE ? Optional.empty() : arrivingAt(load.id(), net);
     }
 
     /** The loads that return by a line. */
-    public List<Load> returningBy(Line line) {
+    public List<Load> returningBy(MetalLine line) {
         return returning.getOrDefault(line, List.of());
     }
 
     /** Wires of a line, in order. */
-    public List<Wire> wiresIn(Line line) {
+    public List<Wire> wiresIn(MetalLine line) {
         return line.links().stream()
                 .map(link -> candidate.wire(link.part()))
                 .flatMap(Optional::stream)
@@ -152,7 +152,7 @@ public final class MetalLines {
     }
 
     /** The line that arrives at a net of a part from outside, if just one does and has a wire. */
-    Optional<Line> arrivingAt(String part, int net) {
+    Optional<MetalLine> arrivingAt(String part, int net) {
         List<Placed> others =
                 at.getOrDefault(net, List.of()).stream()
                         .filter(p -> !p.part().equals(part))
@@ -162,12 +162,12 @@ public final class MetalLines {
                 : Optional.empty();
     }
 
-    private Line along(Placed wire) {
+    private MetalLine along(Placed wire) {
         List<Placed> links = new ArrayList<>();
         walk(new End(wire, wire.from())).forEach(link -> links.add(0, link));
         links.add(wire);
         links.addAll(walk(new End(wire, wire.to())));
-        return new Line(links);
+        return new MetalLine(links);
     }
 
     /** What follows behind one end of an element, as long as there is just one way on. */

@@ -16,9 +16,9 @@ import stillturning.model.Installation.Lay;
 import stillturning.model.Installation.Laying;
 import stillturning.model.LoadNeed;
 import stillturning.model.Study.Aircraft;
-import stillturning.model.wiring.LineBounds.Guard;
+import stillturning.model.wiring.LineBounds.ShortGuard;
 import stillturning.model.wiring.MainLines.MainLine;
-import stillturning.model.wiring.MetalLines.Line;
+import stillturning.model.wiring.MetalLines.MetalLine;
 import stillturning.parts.Cable;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;
@@ -84,15 +84,15 @@ public final class OpenGauges {
     }
 
     private boolean carries(Wire wire) {
-        Line line = lines.of(wire.id());
-        Optional<Guard> guard = bounds.guard(wire, line);
+        MetalLine line = lines.of(wire.id());
+        Optional<ShortGuard> guard = bounds.guard(wire, line);
         return guard.filter(g -> !g.chart().suits(size(wire))).isEmpty()
                 && places.mostAmps(wire, size(wire)) >= bounds.steadyAmps(line)
                 && guard.filter(g -> overheats(wire, line, g)).isEmpty();
     }
 
     /** Whether some short in its line makes a wire too hot before its guard opens. */
-    private boolean overheats(Wire wire, Line line, Guard guard) {
+    private boolean overheats(Wire wire, MetalLine line, ShortGuard guard) {
         double celsius = aircraft.celsius(wire.tag().zone());
         WireHeating heating = new WireHeating(size(wire).circularMils(), size(wire).bundleAmps());
         double ohms =
@@ -107,7 +107,7 @@ public final class OpenGauges {
 
     private void circuit(Load load, String input) {
         Optional<LoadNeed> need = aircraft.load(load.id());
-        Optional<Line> out = lines.supplyOf(load, input);
+        Optional<MetalLine> out = lines.supplyOf(load, input);
         if (need.isEmpty() || out.isEmpty()) {
             return;
         }

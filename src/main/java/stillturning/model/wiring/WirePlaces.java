@@ -10,7 +10,7 @@ import stillturning.model.Installation.Laying;
 import stillturning.model.Join;
 import stillturning.model.Study.Aircraft;
 import stillturning.model.Terminal;
-import stillturning.model.wiring.Ampacity.Place;
+import stillturning.model.wiring.Ampacity.WireSurroundings;
 import stillturning.parts.Cable;
 import stillturning.parts.Wire;
 
@@ -70,10 +70,10 @@ public final class WirePlaces {
     }
 
     /** Where a size of wire would lie in a wire's place. */
-    public Place place(Wire wire, Cable cable) {
+    public WireSurroundings place(Wire wire, Cable cable) {
         Lay lay = lay(wire);
         boolean thick = cable.circularMils() >= THICK_CIRCULAR_MILS;
-        return new Place(
+        return new WireSurroundings(
                 zones(wire).stream().mapToDouble(aircraft::celsius).max().orElseThrow(),
                 lay.insulationCelsius().orElse(laying.insulationCelsius()),
                 laying.altitudeMetres(),
@@ -91,7 +91,7 @@ public final class WirePlaces {
      * at 20 °C; infinite where it is hotter than the insulation stands.
      */
     public double warmth(Wire wire, Cable cable, double amps) {
-        Place place = place(wire, cable);
+        WireSurroundings place = place(wire, cable);
         double most = Ampacity.of(cable, place);
         return most > 0
                 ? Ampacity.hotter(Ampacity.conductorCelsius(amps, most, place))

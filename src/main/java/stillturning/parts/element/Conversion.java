@@ -7,13 +7,13 @@ import stillturning.parts.element.curve.Require;
  * and {@code minus}.
  */
 public record Conversion(
-        String name, String from, String to, Output output, double efficiency, Input input)
+        String name, String from, String to, OutputSide output, double efficiency, InputSide input)
         implements Element {
 
     /** Output terminals, voltage (V), droop (ohm), current limit (A). */
-    public record Output(
+    public record OutputSide(
             String plus, String minus, double setVolts, double droopOhms, double limitAmps) {
-        public Output {
+        public OutputSide {
             Require.positive("converter", "output voltage (V)", setVolts);
             Require.positive("converter", "output droop (ohm)", droopOhms);
             Require.positive("converter", "current limit (A)", limitAmps);
@@ -21,8 +21,8 @@ public record Conversion(
     }
 
     /** Idle draw (W), the voltage below which it stops (V), and above which it starts again (V). */
-    public record Input(double idleWatts, double minimumVolts, double restartVolts) {
-        public Input {
+    public record InputSide(double idleWatts, double minimumVolts, double restartVolts) {
+        public InputSide {
             Require.notNegative("converter", "idle draw (W)", idleWatts);
             Require.positive("converter", "minimum input voltage (V)", minimumVolts);
             if (!(restartVolts >= minimumVolts)) {

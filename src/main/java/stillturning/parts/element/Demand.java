@@ -9,10 +9,10 @@ import stillturning.parts.element.curve.Require;
  *     terminals are joined
  * @param nominalVolts voltage (V) at which {@code amps} is meant; of what is self-powered, its own
  */
-public record Demand(Kind kind, double amps, double nominalVolts) {
+public record Demand(DemandKind kind, double amps, double nominalVolts) {
 
     /** How the current answers to the voltage. */
-    public enum Kind {
+    public enum DemandKind {
         CONSTANT_POWER,
         CONSTANT_CURRENT,
         CONSTANT_RESISTANCE,
@@ -24,7 +24,7 @@ public record Demand(Kind kind, double amps, double nominalVolts) {
     }
 
     public Demand {
-        if (kind == Kind.SELF_POWERED) {
+        if (kind == DemandKind.SELF_POWERED) {
             Require.notNegative("load", "current (A)", amps);
         } else {
             Require.positive("load", "current (A)", amps);
@@ -39,7 +39,7 @@ public record Demand(Kind kind, double amps, double nominalVolts) {
 
     /** Whether it works without any supply. */
     public boolean selfPowered() {
-        return kind == Kind.SELF_POWERED;
+        return kind == DemandKind.SELF_POWERED;
     }
 
     /** Resistance that draws the same at the nominal voltage, or inside its own source (ohm). */

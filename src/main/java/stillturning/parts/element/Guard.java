@@ -15,7 +15,7 @@ public record Guard(
         String sense,
         String senseReturn,
         double ohms,
-        Trip trip)
+        GuardTrip trip)
         implements Element {
 
     /** What its contact does. */
@@ -32,8 +32,8 @@ public record Guard(
      * @param volts limit (V)
      * @param seconds how long it must be exceeded (s)
      */
-    public record Trip(double volts, double seconds, Action action) {
-        public Trip {
+    public record GuardTrip(double volts, double seconds, Action action) {
+        public GuardTrip {
             Require.positive("over-voltage guard", "trip voltage (V)", volts);
             Require.notNegative("over-voltage guard", "trip time (s)", seconds);
         }
@@ -44,7 +44,7 @@ public record Guard(
     }
 
     /** The same with another limit. */
-    public Guard trippingAt(Trip other) {
+    public Guard trippingAt(GuardTrip other) {
         return new Guard(name, from, to, sense, senseReturn, ohms, other);
     }
 

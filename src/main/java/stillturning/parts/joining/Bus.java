@@ -11,9 +11,9 @@ import stillturning.parts.Part;
 import stillturning.parts.PartKind;
 import stillturning.parts.PartValues;
 import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Edge;
 import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Symbol.Pin;
+import stillturning.parts.Symbol.PinEdge;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
@@ -56,7 +56,7 @@ public record Bus(Tag tag, List<String> studs, double studOhms) implements Part 
             implements PartValues {
 
         @Override
-        public Bus part(Tag tag, Site site) {
+        public Bus part(Tag tag, PartSurroundings site) {
             return new Bus(tag, site.arrivals(), resistance);
         }
     }
@@ -140,7 +140,7 @@ public record Bus(Tag tag, List<String> studs, double studOhms) implements Part 
 
     @Override
     public List<Symbol> symbols() {
-        List<Pin> pins = terminals().stream().map(t -> Pin.at(Edge.BY_CURRENT, t)).toList();
+        List<Pin> pins = terminals().stream().map(t -> Pin.at(PinEdge.BY_CURRENT, t)).toList();
         return List.of(Symbol.of(this, Figure.BUS, "", pins));
     }
 }

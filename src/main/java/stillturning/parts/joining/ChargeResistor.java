@@ -55,7 +55,7 @@ public record ChargeResistor(Tag tag, double ohms, double watts) implements InLi
             implements PartValues {
 
         @Override
-        public ChargeResistor part(Tag tag, Site site) {
+        public ChargeResistor part(Tag tag, PartSurroundings site) {
             return new ChargeResistor(tag, resistance, rating);
         }
     }

@@ -59,7 +59,7 @@ public record Connector(Tag tag, int pins, double pinOhms) implements Part {
             implements PartValues {
 
         @Override
-        public Connector part(Tag tag, Site site) {
+        public Connector part(Tag tag, PartSurroundings site) {
             return new Connector(tag, pins, resistance);
         }
     }

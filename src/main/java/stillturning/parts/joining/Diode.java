@@ -64,7 +64,7 @@ public record Diode(Tag tag, double saturationAmps, double emissionVolts, double
             implements PartValues {
 
         @Override
-        public Diode part(Tag tag, Site site) {
+        public Diode part(Tag tag, PartSurroundings site) {
             DiodeLaw law = DiodeLaw.through(drop, at, resistance);
             return new Diode(tag, law.saturationAmps(), law.emissionVolts(), resistance);
         }

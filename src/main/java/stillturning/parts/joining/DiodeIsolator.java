@@ -59,7 +59,7 @@ public record DiodeIsolator(Tag tag, DiodeLaw law) implements Part {
             implements PartValues {
 
         @Override
-        public DiodeIsolator part(Tag tag, Site site) {
+        public DiodeIsolator part(Tag tag, PartSurroundings site) {
             return new DiodeIsolator(tag, DiodeLaw.through(drop, at, resistance));
         }
     }

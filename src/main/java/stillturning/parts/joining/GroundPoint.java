@@ -51,7 +51,7 @@ public record GroundPoint(Tag tag, boolean onStructure, double ohms) implements 
             implements PartValues {
 
         @Override
-        public GroundPoint part(Tag tag, Site site) {
+        public GroundPoint part(Tag tag, PartSurroundings site) {
             return new GroundPoint(tag, onStructure, resistance);
         }
     }

@@ -57,7 +57,7 @@ public record Shunt(Tag tag, double ratedAmps, double ohms) implements InLine {
             implements PartValues {
 
         @Override
-        public Shunt part(Tag tag, Site site) {
+        public Shunt part(Tag tag, PartSurroundings site) {
             return new Shunt(tag, rating, drop / rating);
         }
     }

@@ -64,7 +64,7 @@ public record Breaker(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve c
             implements PartValues {
 
         @Override
-        public Breaker part(Tag tag, Site site) {
+        public Breaker part(Tag tag, PartSurroundings site) {
             return new Breaker(tag, rating, drop / rating, curve.published());
         }
 

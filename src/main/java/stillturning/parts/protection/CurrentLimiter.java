@@ -62,7 +62,7 @@ public record CurrentLimiter(Tag tag, double ratedAmps, double ohms) implements 
             implements PartValues {
 
         @Override
-        public CurrentLimiter part(Tag tag, Site site) {
+        public CurrentLimiter part(Tag tag, PartSurroundings site) {
             return new CurrentLimiter(tag, rating, drop / rating);
         }
 

@@ -71,12 +71,12 @@ public record ElectronicProtector(
             implements PartValues {
 
         @Override
-        public ElectronicProtector part(Tag tag, Site site) {
+        public ElectronicProtector part(Tag tag, PartSurroundings site) {
             return new ElectronicProtector(
                     tag,
                     new Switching(resistance, rating * limit),
                     rating,
-                    new Demand(Demand.Kind.CONSTANT_POWER, logicDraws, site.nominalVolts()),
+                    new Demand(Demand.DemandKind.CONSTANT_POWER, logicDraws, site.nominalVolts()),
                     defaultOn);
         }
     }

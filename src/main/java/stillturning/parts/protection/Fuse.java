@@ -57,7 +57,7 @@ public record Fuse(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curv
             implements PartValues {
 
         @Override
-        public Fuse part(Tag tag, Site site) {
+        public Fuse part(Tag tag, PartSurroundings site) {
             return new Fuse(tag, rating, drop / rating, curve.published());
         }
 

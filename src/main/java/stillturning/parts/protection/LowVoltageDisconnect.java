@@ -72,7 +72,7 @@ public record LowVoltageDisconnect(Tag tag, Thresholds thresholds, double contac
             implements PartValues {
 
         @Override
-        public LowVoltageDisconnect part(Tag tag, Site site) {
+        public LowVoltageDisconnect part(Tag tag, PartSurroundings site) {
             return new LowVoltageDisconnect(
                     tag, new Thresholds(opensAt, closesAt, after), resistance);
         }

@@ -28,7 +28,7 @@ import stillturning.quantity.field.OfDimension;
  *
  * @param ohms resistance of its way through, and of its short (ohm)
  */
-public record OvervoltageGuard(Tag tag, Guard.Trip trip, double ohms) implements InLine {
+public record OvervoltageGuard(Tag tag, Guard.GuardTrip trip, double ohms) implements InLine {
 
     static final PartKind KIND =
             new PartKind(
@@ -67,8 +67,8 @@ public record OvervoltageGuard(Tag tag, Guard.Trip trip, double ohms) implements
             implements PartValues {
 
         @Override
-        public OvervoltageGuard part(Tag tag, Site site) {
-            return new OvervoltageGuard(tag, new Guard.Trip(trip, after, acts), resistance);
+        public OvervoltageGuard part(Tag tag, PartSurroundings site) {
+            return new OvervoltageGuard(tag, new Guard.GuardTrip(trip, after, acts), resistance);
         }
     }
 

@@ -3,8 +3,8 @@ package stillturning.parts.protection;
 import java.util.List;
 import stillturning.parts.element.curve.Derating;
 import stillturning.parts.element.curve.TimeCurrentCurve;
+import stillturning.parts.element.curve.TimeCurrentCurve.CurvePoint;
 import stillturning.parts.element.curve.TimeCurrentCurve.Memory;
-import stillturning.parts.element.curve.TimeCurrentCurve.Point;
 
 /** Time–current curves of the protector classes, as published. */
 public final class ProtectorCurves {
@@ -40,12 +40,12 @@ public final class ProtectorCurves {
                     "medium blade",
                     "ISO 8820-3 type C class sheet, 23 °C, read in a second source",
                     List.of(
-                            new Point(1.10, 360_000, NEVER),
-                            new Point(1.35, 0.75, 600),
-                            new Point(1.60, 0.25, 50),
-                            new Point(2.00, 0.15, 5),
-                            new Point(3.50, 0.08, 0.5),
-                            new Point(6.00, 0.03, 0.1)),
+                            new CurvePoint(1.10, 360_000, NEVER),
+                            new CurvePoint(1.35, 0.75, 600),
+                            new CurvePoint(1.60, 0.25, 50),
+                            new CurvePoint(2.00, 0.15, 5),
+                            new CurvePoint(3.50, 0.08, 0.5),
+                            new CurvePoint(6.00, 0.03, 0.1)),
                     ZINC,
                     Memory.METAL);
 
@@ -55,11 +55,11 @@ public final class ProtectorCurves {
                     "high-current",
                     "ISO 8820-3 type E class sheet, 23 °C, read in a second source",
                     List.of(
-                            new Point(1.00, 360_000, NEVER),
-                            new Point(1.35, 60, 1800),
-                            new Point(2.00, 2, 50),
-                            new Point(3.50, 0.2, 7),
-                            new Point(6.00, 0.04, 1)),
+                            new CurvePoint(1.00, 360_000, NEVER),
+                            new CurvePoint(1.35, 60, 1800),
+                            new CurvePoint(2.00, 2, 50),
+                            new CurvePoint(3.50, 0.2, 7),
+                            new CurvePoint(6.00, 0.04, 1)),
                     HIGH_CURRENT,
                     Memory.METAL);
 
@@ -73,12 +73,12 @@ public final class ProtectorCurves {
                     "US federal item record NSN 5925-00-226-0377, 25 °C, read;"
                             + " hold at 115 % from memory",
                     List.of(
-                            new Point(1.15, 3600, NEVER),
-                            new Point(1.38, 10, 3600),
-                            new Point(2.00, 0.38, 2.5),
-                            new Point(4.00, 0.10, 0.54),
-                            new Point(6.00, 0.05, 0.27),
-                            new Point(10.0, 0.02, 0.12)),
+                            new CurvePoint(1.15, 3600, NEVER),
+                            new CurvePoint(1.38, 10, 3600),
+                            new CurvePoint(2.00, 0.38, 2.5),
+                            new CurvePoint(4.00, 0.10, 0.54),
+                            new CurvePoint(6.00, 0.05, 0.27),
+                            new CurvePoint(10.0, 0.02, 0.12)),
                     BIMETAL,
                     Memory.METAL);
 
@@ -95,12 +95,12 @@ public final class ProtectorCurves {
                     "a guess through US federal item record 5925-00-752-6909 (30 s at 200 %, 25 °C,"
                             + " read) and times from memory",
                     List.of(
-                            new Point(1.15, 3600, NEVER),
-                            new Point(1.38, 30, 3600),
-                            new Point(2.00, 10, 60),
-                            new Point(4.00, 2.1, 12),
-                            new Point(6.00, 0.93, 5.0),
-                            new Point(10.0, 0.33, 1.8)),
+                            new CurvePoint(1.15, 3600, NEVER),
+                            new CurvePoint(1.38, 30, 3600),
+                            new CurvePoint(2.00, 10, 60),
+                            new CurvePoint(4.00, 2.1, 12),
+                            new CurvePoint(6.00, 0.93, 5.0),
+                            new CurvePoint(10.0, 0.33, 1.8)),
                     BIMETAL,
                     Memory.METAL);
 
@@ -112,14 +112,15 @@ public final class ProtectorCurves {
     public static final TimeCurrentCurve ELECTRONIC_TRIP =
             new TimeCurrentCurve(
                     "electronic",
-                    "class convention of 28 V solid-state controllers, thresholds read, times guessed",
+                    "class convention of 28 V solid-state controllers, thresholds read, times"
+                            + " guessed",
                     List.of(
-                            new Point(1.15, 3600, NEVER),
-                            new Point(1.38, 5, 60),
-                            new Point(2.00, 0.8, 4),
-                            new Point(4.00, 0.1, 0.5),
-                            new Point(5.90, 0.03, 0.2),
-                            new Point(6.00, 2e-5, 5e-5)),
+                            new CurvePoint(1.15, 3600, NEVER),
+                            new CurvePoint(1.38, 5, 60),
+                            new CurvePoint(2.00, 0.8, 4),
+                            new CurvePoint(4.00, 0.1, 0.5),
+                            new CurvePoint(5.90, 0.03, 0.2),
+                            new CurvePoint(6.00, 2e-5, 5e-5)),
                     MEASURED,
                     Memory.COUNTER);
 

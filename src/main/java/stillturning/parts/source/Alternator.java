@@ -13,9 +13,9 @@ import stillturning.parts.Part;
 import stillturning.parts.PartKind;
 import stillturning.parts.PartValues;
 import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Edge;
 import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Symbol.Pin;
+import stillturning.parts.Symbol.PinEdge;
 import stillturning.parts.Symbol.When;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Coil;
@@ -84,19 +84,22 @@ public record Alternator(
             @Describes("Current at full speed.")
                     @OfDimension(value = Dimension.CURRENT, above = "0 A")
                     @MeasuredBy(
-                            "load it at flying speed until its voltage falls, with a clamp meter on its lead")
+                            "load it at flying speed until its voltage falls, with a clamp meter on"
+                                    + " its lead")
                     double rating,
             @Describes("Share of its rating by speed.") List<SpeedPoint> output,
             @Describes("Voltage that its regulator holds without load.")
                     @GrowsWithVolts
                     @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     @MeasuredBy(
-                            "the voltage at its terminals at flying speed, all loads off, battery full")
+                            "the voltage at its terminals at flying speed, all loads off, battery"
+                                    + " full")
                     double setPoint,
             @Describes("Fall of its voltage with current.")
                     @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
                     @MeasuredBy(
-                            "two loads at flying speed: the difference of its voltages over that of its currents")
+                            "two loads at flying speed: the difference of its voltages over that of"
+                                    + " its currents")
                     double droop,
             @GrowsWithVolts(power = 2)
                     @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
@@ -123,7 +126,7 @@ public record Alternator(
             implements PartValues {
 
         @Override
-        public Alternator part(Tag tag, Site site) {
+        public Alternator part(Tag tag, PartSurroundings site) {
             if (dumpClamp < setPoint) {
                 throw new IllegalArgumentException(
                         "alternator: dump-clamp "
@@ -132,11 +135,11 @@ public record Alternator(
                                 + setPoint
                                 + " V");
             }
-            List<OutputBySpeed.Point> points =
+            List<OutputBySpeed.OutputPoint> points =
                     output.stream()
                             .map(
                                     p ->
-                                            new OutputBySpeed.Point(
+                                            new OutputBySpeed.OutputPoint(
                                                     p.at / SECONDS_PER_MINUTE, p.share * rating))
                             .toList();
             return new Alternator(
@@ -270,11 +273,11 @@ public record Alternator(
                         this,
                         Figure.ALTERNATOR,
                         Detail.written(output.largestAmps(), "A"),
-                        List.of(Pin.at(Edge.RIGHT, "output"), Pin.at(Edge.LEFT, "case"))),
+                        List.of(Pin.at(PinEdge.RIGHT, "output"), Pin.at(PinEdge.LEFT, "case"))),
                 Symbol.consumer(
                         this,
                         "field",
-                        List.of(Pin.at(Edge.LEFT, "field").as("plus")),
+                        List.of(Pin.at(PinEdge.LEFT, "field").as("plus")),
                         When.JOINED));
     }
 }

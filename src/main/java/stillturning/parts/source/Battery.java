@@ -13,9 +13,9 @@ import stillturning.parts.Part;
 import stillturning.parts.PartKind;
 import stillturning.parts.PartValues;
 import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Edge;
 import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Symbol.Pin;
+import stillturning.parts.Symbol.PinEdge;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell;
@@ -101,17 +101,20 @@ public record Battery(
             @Describes("Peukert exponent, 1 for none.")
                     @Bounds(least = 1, most = 2)
                     @MeasuredBy(
-                            "discharge it at its rated and at ten times its rated current and compare the times")
+                            "discharge it at its rated and at ten times its rated current and"
+                                    + " compare the times")
                     double peukert,
             @Describes("Internal resistance.")
                     @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
                     @MeasuredBy(
-                            "two known loads at its poles: the difference of the voltages over that of the currents")
+                            "two known loads at its poles: the difference of the voltages over that"
+                                    + " of the currents")
                     double resistance,
             @Describes("Share of its capacity that age has left.")
                     @OfDimension(value = Dimension.RATIO, above = "0 %", most = "100 %")
                     @MeasuredBy(
-                            "discharge it, full, at its rated current and divide the charge it gave by its rating")
+                            "discharge it, full, at its rated current and divide the charge it gave"
+                                    + " by its rating")
                     double health,
             @Describes("State of charge at the start of the flight.")
                     @OfDimension(value = Dimension.RATIO, least = "0 %", most = "100 %")
@@ -122,7 +125,7 @@ public record Battery(
             implements PartValues {
 
         @Override
-        public Battery part(Tag tag, Site site) {
+        public Battery part(Tag tag, PartSurroundings site) {
             double blocks = nominal / NOMINAL_VOLTS;
             if (blocks != 1 && blocks != 2) {
                 throw new IllegalArgumentException(
@@ -270,6 +273,6 @@ public record Battery(
                         this,
                         Figure.BATTERY,
                         Formats.ampHours(capacity.coulombs()),
-                        List.of(Pin.at(Edge.RIGHT, "plus"), Pin.at(Edge.LEFT, "minus"))));
+                        List.of(Pin.at(PinEdge.RIGHT, "plus"), Pin.at(PinEdge.LEFT, "minus"))));
     }
 }

@@ -66,7 +66,7 @@ public record CapacitorBank(Tag tag, Rating rating, double ohms, double leakAmps
             implements PartValues {
 
         @Override
-        public CapacitorBank part(Tag tag, Site site) {
+        public CapacitorBank part(Tag tag, PartSurroundings site) {
             Rating rating = new Rating(ratedVoltage, capacitance);
             return new CapacitorBank(tag, rating, equivalentResistance, leakage);
         }

@@ -26,7 +26,7 @@ import stillturning.quantity.field.OfDimension;
  *
  * @param efficiency power out over power in, above 0 to 1
  */
-public record DcConverter(Tag tag, Rating rating, double efficiency, Conversion.Input input)
+public record DcConverter(Tag tag, Rating rating, double efficiency, Conversion.InputSide input)
         implements Part {
 
     static final PartKind KIND =
@@ -56,7 +56,8 @@ public record DcConverter(Tag tag, Rating rating, double efficiency, Conversion.
                     double output,
             @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
                     @MeasuredBy(
-                            "two loads on its output: the difference of the voltages over that of the currents")
+                            "two loads on its output: the difference of the voltages over that of"
+                                    + " the currents")
                     double droop,
             @OfDimension(value = Dimension.CURRENT, above = "0 A")
                     @MeasuredBy("load its output until the voltage falls")
@@ -76,12 +77,12 @@ public record DcConverter(Tag tag, Rating rating, double efficiency, Conversion.
             implements PartValues {
 
         @Override
-        public DcConverter part(Tag tag, Site site) {
+        public DcConverter part(Tag tag, PartSurroundings site) {
             return new DcConverter(
                     tag,
                     new Rating(output, droop, limit),
                     efficiency,
-                    new Conversion.Input(idle, minimum, restart));
+                    new Conversion.InputSide(idle, minimum, restart));
         }
     }
 
@@ -133,8 +134,9 @@ public record DcConverter(Tag tag, Rating rating, double efficiency, Conversion.
     }
 
     private Conversion conversion(double setVolts) {
-        Conversion.Output output =
-                new Conversion.Output("out", "minus", setVolts, rating.droopOhms, rating.limitAmps);
+        Conversion.OutputSide output =
+                new Conversion.OutputSide(
+                        "out", "minus", setVolts, rating.droopOhms, rating.limitAmps);
         return new Conversion("converter", "in", "minus", output, efficiency, input);
     }
 

@@ -63,7 +63,7 @@ public record SelfPoweredIgnition(Tag tag, double volts, double killAmps) implem
             implements PartValues {
 
         @Override
-        public SelfPoweredIgnition part(Tag tag, Site site) {
+        public SelfPoweredIgnition part(Tag tag, PartSurroundings site) {
             return new SelfPoweredIgnition(tag, voltage, killCurrent);
         }
     }
@@ -102,7 +102,7 @@ public record SelfPoweredIgnition(Tag tag, double volts, double killAmps) implem
 
     private Consumer sparking(String from) {
         double least = SPARKS * volts;
-        Demand own = new Demand(Demand.Kind.SELF_POWERED, killAmps, volts);
+        Demand own = new Demand(Demand.DemandKind.SELF_POWERED, killAmps, volts);
         Tolerance grounded = new Tolerance(least, least, 0, 0, Double.POSITIVE_INFINITY, 0);
         return new Consumer(Load.WORK, from, "case", own, grounded);
     }

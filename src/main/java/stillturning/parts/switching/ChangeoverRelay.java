@@ -10,9 +10,9 @@ import stillturning.parts.Faults;
 import stillturning.parts.Part;
 import stillturning.parts.PartKind;
 import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Edge;
 import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Symbol.Pin;
+import stillturning.parts.Symbol.PinEdge;
 import stillturning.parts.Symbol.When;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Contact;
@@ -68,7 +68,7 @@ public record ChangeoverRelay(Tag tag, Winding winding, double contactOhms) impl
             implements ContactValues {
 
         @Override
-        public ChangeoverRelay part(Tag tag, Site site) {
+        public ChangeoverRelay part(Tag tag, PartSurroundings site) {
             return new ChangeoverRelay(
                     tag, new Winding(coilResistance, pullIn, dropOut, delay), resistance);
         }
@@ -138,7 +138,8 @@ public record ChangeoverRelay(Tag tag, Winding winding, double contactOhms) impl
     /** Its coil is always a row of its own: with two ways it belongs to neither. */
     @Override
     public List<Symbol> symbols() {
-        List<Pin> coil = List.of(Pin.at(Edge.LEFT, "coil-plus"), Pin.at(Edge.RETURN, "coil-minus"));
+        List<Pin> coil =
+                List.of(Pin.at(PinEdge.LEFT, "coil-plus"), Pin.at(PinEdge.RETURN, "coil-minus"));
         List<Symbol> all = new ArrayList<>(Symbol.ways(this, Figure.CONTACTOR, ""));
         all.add(Symbol.consumer(this, "coil", coil, When.ALWAYS));
         return List.copyOf(all);

@@ -12,7 +12,7 @@ import stillturning.parts.Symbol;
 import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Element;
-import stillturning.parts.switching.Poles.Way;
+import stillturning.parts.switching.Poles.PoleContact;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Bounds;
 import stillturning.quantity.field.Describes;
@@ -60,7 +60,7 @@ public record ChangeoverSwitch(Tag tag, int poles, double ohms) implements Part 
             implements ContactValues {
 
         @Override
-        public ChangeoverSwitch part(Tag tag, Site site) {
+        public ChangeoverSwitch part(Tag tag, PartSurroundings site) {
             return new ChangeoverSwitch(tag, poles, resistance);
         }
     }
@@ -84,8 +84,8 @@ public record ChangeoverSwitch(Tag tag, int poles, double ohms) implements Part 
         return Poles.of(
                 poles,
                 ohms,
-                new Way("a", "common", "a", Set.of("a")),
-                new Way("b", "common", "b", Set.of("b")));
+                new PoleContact("a", "common", "a", Set.of("a")),
+                new PoleContact("b", "common", "b", Set.of("b")));
     }
 
     @Override

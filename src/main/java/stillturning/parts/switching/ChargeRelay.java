@@ -73,7 +73,7 @@ public record ChargeRelay(Tag tag, Coil sensing, double contactOhms) implements 
             implements ContactValues {
 
         @Override
-        public ChargeRelay part(Tag tag, Site site) {
+        public ChargeRelay part(Tag tag, PartSurroundings site) {
             double ohms = site.nominalVolts() / draws;
             return new ChargeRelay(
                     tag,

@@ -10,9 +10,9 @@ import stillturning.parts.Faults;
 import stillturning.parts.Part;
 import stillturning.parts.PartKind;
 import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Edge;
 import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Symbol.Pin;
+import stillturning.parts.Symbol.PinEdge;
 import stillturning.parts.Symbol.When;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Coil;
@@ -79,7 +79,7 @@ public record Contactor(Tag tag, Winding winding, double contactOhms) implements
             implements ContactValues {
 
         @Override
-        public Contactor part(Tag tag, Site site) {
+        public Contactor part(Tag tag, PartSurroundings site) {
             return new Contactor(
                     tag, new Winding(coilResistance, pullIn, dropOut, delay), resistance);
         }
@@ -165,12 +165,13 @@ public record Contactor(Tag tag, Winding winding, double contactOhms) implements
      */
     @Override
     public List<Symbol> symbols() {
-        List<Pin> coil = List.of(Pin.at(Edge.LEFT, "coil-plus"), Pin.at(Edge.RETURN, "coil-minus"));
+        List<Pin> coil =
+                List.of(Pin.at(PinEdge.LEFT, "coil-plus"), Pin.at(PinEdge.RETURN, "coil-minus"));
         List<Pin> contact =
                 List.of(
-                        Pin.at(Edge.BY_CURRENT, "in"),
-                        Pin.at(Edge.BY_CURRENT, "out"),
-                        Pin.at(Edge.BELOW, "coil-minus").only(When.FEEDS_OWN_COIL));
+                        Pin.at(PinEdge.BY_CURRENT, "in"),
+                        Pin.at(PinEdge.BY_CURRENT, "out"),
+                        Pin.at(PinEdge.BELOW, "coil-minus").only(When.FEEDS_OWN_COIL));
         return List.of(
                 Symbol.consumer(this, "coil", coil, When.COIL_FED_ELSEWHERE),
                 Symbol.of(this, Figure.CONTACTOR, "", contact).showing("contact"));

@@ -14,7 +14,7 @@ import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Contact;
 import stillturning.parts.element.Element;
-import stillturning.parts.switching.Poles.Way;
+import stillturning.parts.switching.Poles.PoleContact;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Describes;
 import stillturning.quantity.field.OfDimension;
@@ -57,7 +57,7 @@ public record KeySwitch(Tag tag, double ohms) implements Part {
             implements ContactValues {
 
         @Override
-        public KeySwitch part(Tag tag, Site site) {
+        public KeySwitch part(Tag tag, PartSurroundings site) {
             return new KeySwitch(tag, resistance);
         }
     }
@@ -81,8 +81,8 @@ public record KeySwitch(Tag tag, double ohms) implements Part {
         return Poles.of(
                 1,
                 ohms,
-                new Way("on", "in", "on", Set.of("on", "start")),
-                new Way("start", "in", "start", Set.of("start")));
+                new PoleContact("on", "in", "on", Set.of("on", "start")),
+                new PoleContact("start", "in", "start", Set.of("start")));
     }
 
     @Override

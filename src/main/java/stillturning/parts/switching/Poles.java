@@ -19,20 +19,20 @@ import stillturning.parts.element.Control;
  * @param ohms resistance of a closed contact (ohm)
  * @param ways the contacts of one pole
  */
-record Poles(int count, double ohms, List<Way> ways) {
+record Poles(int count, double ohms, List<PoleContact> ways) {
 
     /**
      * A contact of one pole.
      *
      * @param closedAt positions of the lever at which it is closed
      */
-    record Way(String name, String from, String to, Set<String> closedAt) {}
+    record PoleContact(String name, String from, String to, Set<String> closedAt) {}
 
     Poles {
         ways = List.copyOf(ways);
     }
 
-    static Poles of(int count, double ohms, Way... ways) {
+    static Poles of(int count, double ohms, PoleContact... ways) {
         return new Poles(count, ohms, List.of(ways));
     }
 
@@ -52,7 +52,7 @@ record Poles(int count, double ohms, List<Way> ways) {
                 .toList();
     }
 
-    private Contact contact(Way way, int pole) {
+    private Contact contact(PoleContact way, int pole) {
         return new Contact(
                 onPole(way.name, pole),
                 onPole(way.from, pole),

@@ -16,7 +16,7 @@ import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Contact;
 import stillturning.parts.element.Element;
-import stillturning.parts.switching.Poles.Way;
+import stillturning.parts.switching.Poles.PoleContact;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Describes;
 import stillturning.quantity.field.OfDimension;
@@ -59,7 +59,7 @@ public record SelectorSwitch(Tag tag, double ohms) implements Part {
             implements ContactValues {
 
         @Override
-        public SelectorSwitch part(Tag tag, Site site) {
+        public SelectorSwitch part(Tag tag, PartSurroundings site) {
             return new SelectorSwitch(tag, resistance);
         }
     }
@@ -83,8 +83,8 @@ public record SelectorSwitch(Tag tag, double ohms) implements Part {
         return Poles.of(
                 1,
                 ohms,
-                new Way("1", "common", "1", Set.of("1", "both")),
-                new Way("2", "common", "2", Set.of("2", "both")));
+                new PoleContact("1", "common", "1", Set.of("1", "both")),
+                new PoleContact("2", "common", "2", Set.of("2", "both")));
     }
 
     @Override

@@ -20,9 +20,9 @@ import stillturning.parts.Protection;
 import stillturning.parts.Protection.Chart;
 import stillturning.parts.RatedChannel;
 import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Edge;
 import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Symbol.Pin;
+import stillturning.parts.Symbol.PinEdge;
 import stillturning.parts.Symbol.When;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Channel;
@@ -47,7 +47,7 @@ import stillturning.quantity.field.OfDimension;
  * @param logicTolerance what supply its logic needs
  */
 public record SolidStateController(
-        Tag tag, List<Output> outputs, Demand logicDemand, Tolerance logicTolerance)
+        Tag tag, List<OutputChannel> outputs, Demand logicDemand, Tolerance logicTolerance)
         implements Part {
 
     static final PartKind KIND =
@@ -95,11 +95,11 @@ public record SolidStateController(
             implements PartValues {
 
         @Override
-        public SolidStateController part(Tag tag, Site site) {
+        public SolidStateController part(Tag tag, PartSurroundings site) {
             return new SolidStateController(
                     tag,
                     channels.stream().map(this::output).toList(),
-                    new Demand(Demand.Kind.CONSTANT_POWER, logicDraws, site.nominalVolts()),
+                    new Demand(Demand.DemandKind.CONSTANT_POWER, logicDraws, site.nominalVolts()),
                     new Tolerance(
                             logicMinimum,
                             logicMinimum,
@@ -109,8 +109,8 @@ public record SolidStateController(
                             0));
         }
 
-        private Output output(RatedChannel channel) {
-            return new Output(
+        private OutputChannel output(RatedChannel channel) {
+            return new OutputChannel(
                     new Switching(resistance, channel.rating() * limit),
                     new Trip(
                             channel.rating(),
@@ -124,7 +124,7 @@ public record SolidStateController(
     private static final double CHANNEL_COOLING_SECONDS = 10;
 
     /** One channel: its switch, its trip, and its state when logic or command path is lost. */
-    public record Output(Switching switching, Trip trip, boolean closedByDefault) {}
+    public record OutputChannel(Switching switching, Trip trip, boolean closedByDefault) {}
 
     /** Name of a channel's logic once nothing commands it any more. */
     private static final String NOBODY = "";
@@ -230,7 +230,7 @@ public record SolidStateController(
     }
 
     private Channel channel(int number, String logic) {
-        Output output = outputs.get(number - 1);
+        OutputChannel output = outputs.get(number - 1);
         return new Channel(
                 "channel " + number,
                 "supply",
@@ -277,14 +277,15 @@ public record SolidStateController(
     public List<Symbol> symbols() {
         Stream<Pin> inputs =
                 Stream.of(
-                        Pin.at(Edge.LEFT, "supply").saying("supply"), Pin.at(Edge.BELOW, "ground"));
+                        Pin.at(PinEdge.LEFT, "supply").saying("supply"),
+                        Pin.at(PinEdge.BELOW, "ground"));
         List<Pin> pins = Stream.concat(inputs, numbers().mapToObj(this::pin)).toList();
         return List.of(Symbol.of(this, Figure.BOX, "", pins));
     }
 
     private Pin pin(int number) {
         double trip = outputs.get(number - 1).trip().ratedAmps();
-        return Pin.at(Edge.RIGHT, outputName(number))
+        return Pin.at(PinEdge.RIGHT, outputName(number))
                 .saying(number + " \u00B7 " + Detail.written(trip, "A"))
                 .only(When.JOINED);
     }

@@ -14,7 +14,7 @@ import stillturning.parts.Symbol;
 import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Element;
-import stillturning.parts.switching.Poles.Way;
+import stillturning.parts.switching.Poles.PoleContact;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Bounds;
 import stillturning.quantity.field.Describes;
@@ -59,7 +59,7 @@ public record Switch(Tag tag, int poles, Throw throwing, double ohms) implements
             implements ContactValues {
 
         @Override
-        public Switch part(Tag tag, Site site) {
+        public Switch part(Tag tag, PartSurroundings site) {
             return new Switch(tag, poles, throwing, resistance);
         }
     }
@@ -136,12 +136,12 @@ public record Switch(Tag tag, int poles, Throw throwing, double ohms) implements
 
     private Poles contacts() {
         return throwing == Throw.SINGLE
-                ? Poles.of(poles, ohms, new Way("on", "in", "out", Set.of("on")))
+                ? Poles.of(poles, ohms, new PoleContact("on", "in", "out", Set.of("on")))
                 : Poles.of(
                         poles,
                         ohms,
-                        new Way("up", "common", "up", Set.of("up")),
-                        new Way("down", "common", "down", Set.of("down")));
+                        new PoleContact("up", "common", "up", Set.of("up")),
+                        new PoleContact("down", "common", "down", Set.of("down")));
     }
 
     @Override

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 public record Compared(Expectation expectation, OptionalDouble measured, OptionalDouble half) {
 
     /** How the two stand to each other. */
-    public enum Verdict {
+    public enum Agreement {
         AGREES,
         DISAGREES,
         NOT_MEASURED
@@ -23,10 +23,10 @@ public record Compared(Expectation expectation, OptionalDouble measured, Optiona
     }
 
     /** How the two stand to each other. */
-    public Verdict verdict() {
+    public Agreement verdict() {
         if (measured.isEmpty()) {
-            return Verdict.NOT_MEASURED;
+            return Agreement.NOT_MEASURED;
         }
-        return expectation.holds(measured.getAsDouble()) ? Verdict.AGREES : Verdict.DISAGREES;
+        return expectation.holds(measured.getAsDouble()) ? Agreement.AGREES : Agreement.DISAGREES;
     }
 }

@@ -16,10 +16,10 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
 import stillturning.parts.element.Cell;
-import stillturning.reliability.asbuilt.DischargeLog.Sample;
+import stillturning.reliability.asbuilt.DischargeLog.LogSample;
 import stillturning.reliability.asbuilt.FittedBattery.Quality;
+import stillturning.reliability.asbuilt.FittedValue.BatteryValue;
 import stillturning.reliability.asbuilt.FittedValue.Known;
-import stillturning.reliability.asbuilt.FittedValue.Of;
 import stillturning.reliability.asbuilt.FittedValue.Unknown;
 
 /** Capacity, resistance and first charge of a battery, by least squares over a discharge. */
@@ -116,8 +116,8 @@ public final class DischargeFit {
                         .add(bySwitching(best, unit));
         double nominal = cell.openCircuit().factor();
         return new FittedBattery(
-                factor(cell.capacity().coulombs(), best, spread, Of.CAPACITY),
-                factor(cell.ohms(), best, spread, Of.RESISTANCE),
+                factor(cell.capacity().coulombs(), best, spread, BatteryValue.CAPACITY),
+                factor(cell.ohms(), best, spread, BatteryValue.RESISTANCE),
                 charge(best, spread),
                 new Quality(
                         left.length,
@@ -189,7 +189,7 @@ public final class DischargeFit {
     }
 
     private double[] measured() {
-        return log.samples().stream().mapToDouble(Sample::volts).toArray();
+        return log.samples().stream().mapToDouble(LogSample::volts).toArray();
     }
 
     private double[] left(double[] at) {
@@ -270,7 +270,7 @@ public final class DischargeFit {
         return new TDistribution(degrees()).inverseCumulativeProbability(0.975);
     }
 
-    private FittedValue factor(double stated, double[] best, RealMatrix spread, Of of) {
+    private FittedValue factor(double stated, double[] best, RealMatrix spread, BatteryValue of) {
         int at = column(of);
         double error = Math.sqrt(spread.getEntry(at, at));
         double half = quantile() * error;
@@ -289,10 +289,10 @@ public final class DischargeFit {
         double half = quantile() * error;
         return half <= WIDEST_CHARGE
                 ? new Known(value, error, value - half, value + half)
-                : unknown(spread, Of.CHARGE);
+                : unknown(spread, BatteryValue.CHARGE);
     }
 
-    private static int column(Of of) {
+    private static int column(BatteryValue of) {
         return switch (of) {
             case CAPACITY -> DischargeModel.CAPACITY;
             case RESISTANCE -> DischargeModel.RESISTANCE;
@@ -305,11 +305,11 @@ public final class DischargeFit {
                 / Math.sqrt(spread.getEntry(one, one) * spread.getEntry(other, other));
     }
 
-    private Unknown unknown(RealMatrix spread, Of of) {
+    private Unknown unknown(RealMatrix spread, BatteryValue of) {
         int at = column(of);
-        Optional<Of> other = Optional.empty();
+        Optional<BatteryValue> other = Optional.empty();
         double most = TOGETHER;
-        for (Of one : Of.values()) {
+        for (BatteryValue one : BatteryValue.values()) {
             int beside = column(one);
             if (beside != at && beside < free) {
                 double together = Math.abs(correlation(spread, at, beside));

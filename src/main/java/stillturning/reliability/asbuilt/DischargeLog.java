@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param samples in the order of time
  */
-public record DischargeLog(List<Sample> samples) {
+public record DischargeLog(List<LogSample> samples) {
 
     /** More than this are averaged in groups: they would tell no more. */
     private static final int MOST_SAMPLES = 4000;
@@ -20,8 +20,8 @@ public record DischargeLog(List<Sample> samples) {
      * @param volts between its poles (V)
      * @param amps out of its plus (A)
      */
-    public record Sample(double seconds, double volts, double amps) {
-        public Sample {
+    public record LogSample(double seconds, double volts, double amps) {
+        public LogSample {
             if (!Double.isFinite(seconds) || !Double.isFinite(volts) || !Double.isFinite(amps)) {
                 throw new IllegalArgumentException(
                         "a reading of " + seconds + " s, " + volts + " V, " + amps + " A is none");
@@ -54,8 +54,8 @@ public record DischargeLog(List<Sample> samples) {
     public double coulombs() {
         double sum = 0;
         for (int i = 1; i < samples.size(); i++) {
-            Sample before = samples.get(i - 1);
-            Sample now = samples.get(i);
+            LogSample before = samples.get(i - 1);
+            LogSample now = samples.get(i);
             sum += (before.amps + now.amps) / 2 * (now.seconds - before.seconds);
         }
         return sum;
@@ -63,12 +63,12 @@ public record DischargeLog(List<Sample> samples) {
 
     /** Least current (A). */
     public double leastAmps() {
-        return samples.stream().mapToDouble(Sample::amps).min().orElse(0);
+        return samples.stream().mapToDouble(LogSample::amps).min().orElse(0);
     }
 
     /** Largest current (A). */
     public double mostAmps() {
-        return samples.stream().mapToDouble(Sample::amps).max().orElse(0);
+        return samples.stream().mapToDouble(LogSample::amps).max().orElse(0);
     }
 
     /** The same with neighbours averaged, where it has more readings than anything needs. */
@@ -77,23 +77,23 @@ public record DischargeLog(List<Sample> samples) {
             return this;
         }
         int group = (samples.size() + MOST_SAMPLES - 1) / MOST_SAMPLES;
-        List<Sample> means = new ArrayList<>();
+        List<LogSample> means = new ArrayList<>();
         for (int from = 0; from < samples.size(); from += group) {
             means.add(mean(samples.subList(from, Math.min(samples.size(), from + group))));
         }
         return new DischargeLog(means);
     }
 
-    private static Sample mean(List<Sample> group) {
+    private static LogSample mean(List<LogSample> group) {
         double seconds = 0;
         double volts = 0;
         double amps = 0;
-        for (Sample sample : group) {
+        for (LogSample sample : group) {
             seconds += sample.seconds;
             volts += sample.volts;
             amps += sample.amps;
         }
         int count = group.size();
-        return new Sample(seconds / count, volts / count, amps / count);
+        return new LogSample(seconds / count, volts / count, amps / count);
     }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.curve.RestVoltage;
-import stillturning.reliability.asbuilt.DischargeLog.Sample;
+import stillturning.reliability.asbuilt.DischargeLog.LogSample;
 
 /**
  * What a battery's voltage would have been through a log, for a capacity, resistance and charge.
@@ -22,7 +22,7 @@ final class DischargeModel {
     private final Cell cell;
     private final double celsius;
     private final Capacity stated;
-    private final List<Sample> samples;
+    private final List<LogSample> samples;
 
     DischargeModel(Cell cell, double celsius, DischargeLog log) {
         this.cell = cell;
@@ -39,7 +39,7 @@ final class DischargeModel {
         double[] volts = new double[samples.size()];
         double rate = used(capacity, samples.get(0).amps());
         for (int i = 0; i < volts.length; i++) {
-            Sample sample = samples.get(i);
+            LogSample sample = samples.get(i);
             if (i > 0) {
                 double next = used(capacity, sample.amps());
                 charge -= (rate + next) / 2 * (sample.seconds() - samples.get(i - 1).seconds());
@@ -59,8 +59,8 @@ final class DischargeModel {
         Capacity capacity = stated.times(Math.exp(free[CAPACITY]));
         double[] unsure = new double[samples.size()];
         for (int i = 1; i < unsure.length; i++) {
-            Sample before = samples.get(i - 1);
-            Sample now = samples.get(i);
+            LogSample before = samples.get(i - 1);
+            LogSample now = samples.get(i);
             double jump = Math.abs(used(capacity, now.amps()) - used(capacity, before.amps()));
             unsure[i] = jump * (now.seconds() - before.seconds()) / Math.sqrt(12);
         }

@@ -15,8 +15,8 @@ public final class DropFit {
      * @param volts between its ends (V), at least 0
      * @param amps through it (A), above 0
      */
-    public record Drop(double volts, double amps) {
-        public Drop {
+    public record MeasuredDrop(double volts, double amps) {
+        public MeasuredDrop {
             if (!(volts >= 0 && amps > 0 && Double.isFinite(volts) && Double.isFinite(amps))) {
                 throw new IllegalArgumentException(
                         "a drop of " + volts + " V at " + amps + " A gives no resistance");
@@ -37,7 +37,7 @@ public final class DropFit {
      *
      * @throws IllegalArgumentException if there is none
      */
-    public static Fitted of(List<Drop> drops) {
+    public static Fitted of(List<MeasuredDrop> drops) {
         if (drops.isEmpty()) {
             throw new IllegalArgumentException("no drop gives no resistance");
         }

@@ -18,7 +18,7 @@ import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Contact;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Protector;
-import stillturning.reliability.asbuilt.Measurand.Kind;
+import stillturning.reliability.asbuilt.Measurand.MeasurandKind;
 import stillturning.reliability.groundtest.Configuration;
 import stillturning.reliability.groundtest.GroundTest;
 import stillturning.reliability.groundtest.InstrumentReading;
@@ -26,7 +26,7 @@ import stillturning.reliability.groundtest.Stage;
 import stillturning.reliability.groundtest.TestStep;
 import stillturning.story.Moment;
 import stillturning.story.Spell;
-import stillturning.story.Spell.Condition;
+import stillturning.story.Spell.HeldCondition;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 
@@ -70,12 +70,12 @@ public final class Expectations {
                                 double aged = open.share(part.id(), "health");
                                 all.add(
                                         expected(
-                                                Measurand.of(Kind.CAPACITY, part.id()),
+                                                Measurand.of(MeasurandKind.CAPACITY, part.id()),
                                                 cell.capacity().coulombs(),
                                                 open.share(part.id(), "capacity") + aged));
                                 all.add(
                                         expected(
-                                                Measurand.of(Kind.BATTERY_OHMS, part.id()),
+                                                Measurand.of(MeasurandKind.BATTERY_OHMS, part.id()),
                                                 cell.ohms(),
                                                 open.share(part.id(), "resistance") + aged));
                             });
@@ -101,7 +101,7 @@ public final class Expectations {
 
     private Expectation load(LoadNeed load) {
         return expected(
-                Measurand.of(Kind.LOAD_AMPS, load.id()),
+                Measurand.of(MeasurandKind.LOAD_AMPS, load.id()),
                 load.demand().amps(),
                 open.share(load.id(), "draws"));
     }
@@ -115,7 +115,8 @@ public final class Expectations {
 
     private Expectation path(Part part, double ohms) {
         String key = part.role() == Part.Role.WIRE ? "length" : "resistance";
-        return expected(Measurand.of(Kind.PATH_OHMS, part.id()), ohms, open.share(part.id(), key));
+        return expected(
+                Measurand.of(MeasurandKind.PATH_OHMS, part.id()), ohms, open.share(part.id(), key));
     }
 
     /** Resistance of a part that is nothing else (ohm). */
@@ -147,7 +148,7 @@ public final class Expectations {
                 Timeline.quick(study, candidate, Moment.heldIn(study.goals().failurePhase().name()))
                         .hold(
                                 List.of(
-                                        new Condition(
+                                        new HeldCondition(
                                                 "flies",
                                                 List.of(),
                                                 Map.of(),
@@ -190,7 +191,9 @@ public final class Expectations {
 
     private static List<Expectation> step(String key, TestStep step) {
         List<Expectation> all = new ArrayList<>();
-        all.add(new Expectation(new Measurand(Kind.HAPPENED, key, step.hand().part()), 1, 1, 1));
+        all.add(
+                new Expectation(
+                        new Measurand(MeasurandKind.HAPPENED, key, step.hand().part()), 1, 1, 1));
         all.addAll(read(key, step.readings()));
         return all;
     }
@@ -207,11 +210,11 @@ public final class Expectations {
                 .toList();
     }
 
-    private static Kind kind(InstrumentReading.Of of) {
+    private static MeasurandKind kind(InstrumentReading.MeasuredQuantity of) {
         return switch (of) {
-            case VOLTS -> Kind.VOLTS;
-            case AMPS -> Kind.AMPS;
-            case OUT_SECONDS -> Kind.OUT_SECONDS;
+            case VOLTS -> MeasurandKind.VOLTS;
+            case AMPS -> MeasurandKind.AMPS;
+            case OUT_SECONDS -> MeasurandKind.OUT_SECONDS;
         };
     }
 

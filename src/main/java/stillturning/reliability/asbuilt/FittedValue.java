@@ -7,7 +7,7 @@ import java.util.function.Function;
 public sealed interface FittedValue {
 
     /** What is estimated of a battery. */
-    enum Of {
+    enum BatteryValue {
         CAPACITY,
         RESISTANCE,
         CHARGE
@@ -46,7 +46,7 @@ public sealed interface FittedValue {
      *
      * @param mistakenFor the value for whose change its own change can be mistaken, if one is
      */
-    record Unknown(Optional<Of> mistakenFor) implements FittedValue {
+    record Unknown(Optional<BatteryValue> mistakenFor) implements FittedValue {
         @Override
         public <T> T fold(Function<Known, T> known, Function<Unknown, T> unknown) {
             return unknown.apply(this);

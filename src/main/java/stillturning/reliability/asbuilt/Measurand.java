@@ -6,10 +6,10 @@ package stillturning.reliability.asbuilt;
  * @param step of the ground test, as {@link StepKey} names it; empty for what belongs to none
  * @param at part, load or bus; the part that is opened for what must happen
  */
-public record Measurand(Kind kind, String step, String at) {
+public record Measurand(MeasurandKind kind, String step, String at) {
 
     /** What of it. */
-    public enum Kind {
+    public enum MeasurandKind {
         /** Whether what must happen in a step happened: 1 or 0. */
         HAPPENED(0, 0),
         /** Voltage of a bus (V). */
@@ -34,7 +34,7 @@ public record Measurand(Kind kind, String step, String at) {
          * What an instrument of the workshop leaves open; of readings of a ground test that is in
          * their limits. Guesses.
          */
-        Kind(double fixed, double share) {
+        MeasurandKind(double fixed, double share) {
             this.fixed = fixed;
             this.share = share;
         }
@@ -45,7 +45,7 @@ public record Measurand(Kind kind, String step, String at) {
     }
 
     /** Of no step. */
-    public static Measurand of(Kind kind, String at) {
+    public static Measurand of(MeasurandKind kind, String at) {
         return new Measurand(kind, "", at);
     }
 }

@@ -3,7 +3,7 @@ package stillturning.reliability.asbuilt;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import stillturning.reliability.asbuilt.Compared.Verdict;
+import stillturning.reliability.asbuilt.Compared.Agreement;
 
 /**
  * Which single values would explain what was measured: each in turn is moved until the squares of
@@ -247,7 +247,7 @@ public final class SingleValueFits {
         int disagreeing = 0;
         int spoilt = 0;
         for (int i = 0; i < off.length; i++) {
-            boolean disagrees = readings.get(i).verdict() == Verdict.DISAGREES;
+            boolean disagrees = readings.get(i).verdict() == Agreement.DISAGREES;
             boolean then =
                     readings.get(i)
                             .expectation()

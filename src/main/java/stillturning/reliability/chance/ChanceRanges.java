@@ -16,7 +16,7 @@ public record ChanceRanges(
         Basis basis,
         ChanceRange average,
         ChanceRange last,
-        List<Contributor> contributors) {
+        List<RateContributor> contributors) {
 
     /**
      * A source of rates that stands out from chance.
@@ -24,7 +24,7 @@ public record ChanceRanges(
      * @param source number given in {@link Exposure}
      * @param share squared rank correlation with the probability, 0 to 1
      */
-    public record Contributor(int source, double share) {}
+    public record RateContributor(int source, double share) {}
 
     public ChanceRanges {
         contributors = List.copyOf(contributors);

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import stillturning.reliability.chance.Occurrence.Active;
-import stillturning.reliability.chance.Occurrence.Latent;
+import stillturning.reliability.chance.Occurrence.LatentOccurrence;
 import stillturning.reliability.chance.Occurrence.PerFlight;
 
 /**
@@ -83,7 +83,7 @@ final class FlightProbabilities {
     private static SortedSet<Double> intervals(List<Occurrence> occurrences) {
         SortedSet<Double> intervals = new TreeSet<>();
         for (Occurrence occurrence : occurrences) {
-            if (occurrence instanceof Latent latent) {
+            if (occurrence instanceof LatentOccurrence latent) {
                 intervals.add(latent.intervalSeconds());
             }
         }
@@ -149,7 +149,7 @@ final class FlightProbabilities {
 
     /** What multiplies the rate: a time (s), or 1. */
     private double exposed(Occurrence occurrence, double[] shares) {
-        if (occurrence instanceof Latent latent) {
+        if (occurrence instanceof LatentOccurrence latent) {
             double seconds = latent.intervalSeconds();
             return seconds * shares[intervals.indexOf(seconds)];
         }
@@ -166,7 +166,7 @@ final class FlightProbabilities {
         return IntStream.range(0, rates.length)
                 .filter(
                         event ->
-                                occurrences.get(event) instanceof Latent latent
+                                occurrences.get(event) instanceof LatentOccurrence latent
                                         && latent.intervalSeconds() == interval)
                 .mapToDouble(event -> rates[event] * interval)
                 .sum();

@@ -47,11 +47,11 @@ public sealed interface Occurrence {
      * @param rate (1/s of flight)
      * @param intervalSeconds flown between two inspections (s)
      */
-    record Latent(Lognormal rate, double intervalSeconds) implements Occurrence {
+    record LatentOccurrence(Lognormal rate, double intervalSeconds) implements Occurrence {
         /**
          * @throws IllegalArgumentException if the interval is not above 0 and finite
          */
-        public Latent {
+        public LatentOccurrence {
             if (!(intervalSeconds > 0 && intervalSeconds < Double.POSITIVE_INFINITY)) {
                 throw new IllegalArgumentException(
                         "an inspection every " + intervalSeconds + " s is none");
@@ -64,8 +64,8 @@ public sealed interface Occurrence {
         }
 
         @Override
-        public Latent times(double factor) {
-            return new Latent(rate.times(factor), intervalSeconds);
+        public LatentOccurrence times(double factor) {
+            return new LatentOccurrence(rate.times(factor), intervalSeconds);
         }
 
         @Override

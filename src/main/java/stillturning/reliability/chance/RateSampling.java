@@ -8,7 +8,7 @@ import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile.EstimationType;
 import org.apache.commons.math3.stat.ranking.NaturalRanking;
-import stillturning.reliability.chance.ChanceRanges.Contributor;
+import stillturning.reliability.chance.ChanceRanges.RateContributor;
 import stillturning.reliability.chance.Flights.Both;
 
 /** Draws the rates anywhere in their spread, those of one source together. */
@@ -94,11 +94,11 @@ final class RateSampling {
                 seed);
     }
 
-    private List<Contributor> contributors(double[] chances) {
+    private List<RateContributor> contributors(double[] chances) {
         NaturalRanking ranking = new NaturalRanking();
         PearsonsCorrelation correlation = new PearsonsCorrelation();
         double[] ranks = ranking.rank(chances);
-        List<Contributor> contributors = new ArrayList<>();
+        List<RateContributor> contributors = new ArrayList<>();
         deviations
                 .bySource()
                 .forEach(
@@ -109,10 +109,10 @@ final class RateSampling {
                             // stands out
                             if (share >= LEAST_SHARE
                                     && share * (samples - 2) > STANDS_OUT * (1 - share)) {
-                                contributors.add(new Contributor(source, share));
+                                contributors.add(new RateContributor(source, share));
                             }
                         });
-        contributors.sort(Comparator.comparingDouble(Contributor::share).reversed());
+        contributors.sort(Comparator.comparingDouble(RateContributor::share).reversed());
         return contributors;
     }
 }

@@ -132,7 +132,7 @@ final class Chains {
             }
         }
         candidate.cockpit().procedures().stream()
-                .flatMap(procedure -> procedure.doing().automatic().stream())
+                .flatMap(procedure -> procedure.execution().automatic().stream())
                 .forEach(followed::add);
         return followed;
     }

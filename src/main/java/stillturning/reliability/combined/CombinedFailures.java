@@ -43,22 +43,26 @@ public final class CombinedFailures {
     public static List<Event> events(Candidate candidate, List<Cause> causes) {
         List<Event> events = new ArrayList<>();
         for (Failure single : FailureCatalogue.singlesOf(candidate)) {
-            events.add(new Event(Event.Kind.FAILURE, single.name(), single));
+            events.add(new Event(Event.EventKind.FAILURE, single.name(), single));
         }
         for (Cause cause : causes) {
             events.add(
-                    new Event(Event.Kind.CAUSE, cause.name(), cause.failure(), Optional.of(cause)));
+                    new Event(
+                            Event.EventKind.CAUSE,
+                            cause.name(),
+                            cause.failure(),
+                            Optional.of(cause)));
         }
         for (Failure dead : FailureCatalogue.deadLampsOf(candidate)) {
-            events.add(new Event(Event.Kind.DEAD_LAMP, dead.name(), dead));
+            events.add(new Event(Event.EventKind.DEAD_LAMP, dead.name(), dead));
         }
         for (Misplaced left : FailureCatalogue.omissionsOf(candidate)) {
-            events.add(new Event(Event.Kind.LEFT_SWITCH, left.name(), left.failure()));
+            events.add(new Event(Event.EventKind.LEFT_SWITCH, left.name(), left.failure()));
         }
         events.addAll(drills(candidate));
         if (!candidate.cockpit().procedures().isEmpty()) {
             String name = "pilot does nothing";
-            events.add(new Event(Event.Kind.IDLE_PILOT, name, Failure.levers(name, Map.of())));
+            events.add(new Event(Event.EventKind.IDLE_PILOT, name, Failure.levers(name, Map.of())));
         }
         return List.copyOf(events);
     }
@@ -69,7 +73,7 @@ public final class CombinedFailures {
             drills.add(drill(masterOff.name(), masterOff.levers()));
         }
         for (Procedure procedure : candidate.cockpit().procedures()) {
-            boolean byHand = procedure.doing().automatic().isEmpty();
+            boolean byHand = procedure.execution().automatic().isEmpty();
             if (byHand && !procedure.moves().isEmpty()) {
                 drills.add(drill(procedure.name() + " drill needlessly", procedure.moves()));
             }
@@ -78,7 +82,7 @@ public final class CombinedFailures {
     }
 
     private static Event drill(String name, Map<String, String> moves) {
-        return new Event(Event.Kind.NEEDLESS_DRILL, name, Failure.drill(name, moves));
+        return new Event(Event.EventKind.NEEDLESS_DRILL, name, Failure.drill(name, moves));
     }
 
     /**

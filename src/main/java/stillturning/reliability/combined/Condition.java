@@ -43,7 +43,7 @@ sealed interface Condition {
     }
 
     /** A lever that stands elsewhere. */
-    record Lever(String lever, String position) implements Condition {
+    record LeverElsewhere(String lever, String position) implements Condition {
         @Override
         public void addTo(Changes all) {
             all.levers().put(lever, position);

@@ -21,7 +21,7 @@ import stillturning.parts.element.Guard;
 import stillturning.reliability.combined.Condition.Changed;
 import stillturning.reliability.combined.Condition.Dark;
 import stillturning.reliability.combined.Condition.Idle;
-import stillturning.reliability.combined.Condition.Lever;
+import stillturning.reliability.combined.Condition.LeverElsewhere;
 
 /**
  * Brings sets of events to the fewest changes that have the same effect.
@@ -127,7 +127,7 @@ final class Conditions {
     private boolean contradicting(Set<Integer> all) {
         Map<String, String> levers = new HashMap<>();
         for (int number : all) {
-            if (known.get(number) instanceof Lever lever) {
+            if (known.get(number) instanceof LeverElsewhere lever) {
                 String other = levers.put(lever.lever(), lever.position());
                 if (other != null && !other.equals(lever.position())) {
                     return true;
@@ -139,7 +139,7 @@ final class Conditions {
 
     private int[] numbersOf(Event event) {
         List<Integer> found = new ArrayList<>();
-        if (event.kind() == Event.Kind.IDLE_PILOT) {
+        if (event.kind() == Event.EventKind.IDLE_PILOT) {
             found.add(number(new Idle()));
         }
         Failure failure = event.failure();
@@ -151,7 +151,9 @@ final class Conditions {
         }
         failure.dark().forEach(cue -> found.add(number(new Dark(cue))));
         failure.levers()
-                .forEach((lever, position) -> found.add(number(new Lever(lever, position))));
+                .forEach(
+                        (lever, position) ->
+                                found.add(number(new LeverElsewhere(lever, position))));
         return found.stream().mapToInt(Integer::intValue).toArray();
     }
 

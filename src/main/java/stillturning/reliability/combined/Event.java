@@ -10,15 +10,15 @@ import stillturning.model.failure.Failure;
  * @param failure what it does; nothing for a pilot who does nothing
  * @param cause what takes several parts, if that is what it is
  */
-public record Event(Kind kind, String name, Failure failure, Optional<Cause> cause) {
+public record Event(EventKind kind, String name, Failure failure, Optional<Cause> cause) {
 
     /** One that no common cause stands behind. */
-    Event(Kind kind, String name, Failure failure) {
+    Event(EventKind kind, String name, Failure failure) {
         this(kind, name, failure, Optional.empty());
     }
 
     /** What sort of thing. */
-    public enum Kind {
+    public enum EventKind {
         /** One failure mode of one part. */
         FAILURE,
         /** One thing that takes several parts. */
@@ -35,6 +35,6 @@ public record Event(Kind kind, String name, Failure failure, Optional<Cause> cau
 
     /** The cue whose lamp is dead, if that is what it is. */
     public Optional<String> deadLamp() {
-        return failure.dark().stream().filter(cue -> kind == Kind.DEAD_LAMP).findFirst();
+        return failure.dark().stream().filter(cue -> kind == EventKind.DEAD_LAMP).findFirst();
     }
 }

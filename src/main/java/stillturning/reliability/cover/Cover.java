@@ -6,8 +6,8 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 import stillturning.reliability.cover.CoverChoice.Proof;
-import stillturning.reliability.cover.Solver.Answer;
 import stillturning.reliability.cover.Solver.Budget;
+import stillturning.reliability.cover.Solver.Satisfiable;
 
 /** Chooses the cheapest sets that cover every item which can be covered at all. */
 public final class Cover {
@@ -75,14 +75,14 @@ public final class Cover {
         solver.atMost(first.cost(), offers.stream().map(CoverSet::cost).toList());
         List<List<Integer>> choices = new ArrayList<>(List.of(first.chosen()));
         solver.block(first.chosen());
-        Answer answer = solver.ask(List.of());
-        while (answer == Answer.YES && choices.size() < limit) {
+        Satisfiable answer = solver.ask(List.of());
+        while (answer == Satisfiable.YES && choices.size() < limit) {
             choices.add(solver.found());
             solver.block(solver.found());
             answer = solver.ask(List.of());
         }
         choices.sort(Cover::byNumbers);
-        return new EquallyCheap(choices, answer == Answer.NO);
+        return new EquallyCheap(choices, answer == Satisfiable.NO);
     }
 
     private static int byNumbers(List<Integer> one, List<Integer> other) {

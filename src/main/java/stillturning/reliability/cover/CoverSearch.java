@@ -5,8 +5,8 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import stillturning.reliability.cover.CoverChoice.Proof;
-import stillturning.reliability.cover.Solver.Answer;
 import stillturning.reliability.cover.Solver.Budget;
+import stillturning.reliability.cover.Solver.Satisfiable;
 
 /**
  * The cheapest choice for some needs: a greedy one, then ever cheaper ones until none is left, then
@@ -96,11 +96,11 @@ final class CoverSearch {
         Solver solver = new Solver(costs.size(), needs, budget);
         while (cost() > lowerBound) {
             solver.atMost(cost() - 1, costs);
-            Answer answer = solver.ask(List.of());
-            if (answer == Answer.UNKNOWN) {
+            Satisfiable answer = solver.ask(List.of());
+            if (answer == Satisfiable.UNKNOWN) {
                 return;
             }
-            if (answer == Answer.NO) {
+            if (answer == Satisfiable.NO) {
                 lowerBound = cost();
             } else {
                 chosen = solver.found();
@@ -117,12 +117,12 @@ final class CoverSearch {
             int wanted = set + 1;
             if (!chosen.contains(set)) {
                 settled.add(wanted);
-                Answer answer = solver.ask(settled);
+                Satisfiable answer = solver.ask(settled);
                 settled.remove(settled.size() - 1);
-                if (answer == Answer.UNKNOWN) {
+                if (answer == Satisfiable.UNKNOWN) {
                     return;
                 }
-                if (answer == Answer.YES) {
+                if (answer == Satisfiable.YES) {
                     chosen = solver.found();
                 }
             }

@@ -21,7 +21,7 @@ final class Solver {
     private boolean contradiction;
     private BitSet found = new BitSet();
 
-    enum Answer {
+    enum Satisfiable {
         YES,
         NO,
         UNKNOWN
@@ -84,26 +84,26 @@ final class Solver {
      * @param settled literals, set + 1 for one that must be chosen and its negative for one that
      *     must not
      */
-    Answer ask(List<Integer> settled) {
+    Satisfiable ask(List<Integer> settled) {
         if (contradiction) {
-            return Answer.NO;
+            return Satisfiable.NO;
         }
         if (budget.left <= 0) {
-            return Answer.UNKNOWN;
+            return Satisfiable.UNKNOWN;
         }
         long before = conflicts();
         solver.setTimeoutOnConflicts((int) Math.min(budget.left, Integer.MAX_VALUE));
         try {
             int[] literals = settled.stream().mapToInt(literal -> literal).toArray();
             if (!solver.isSatisfiable(new VecInt(literals))) {
-                return Answer.NO;
+                return Satisfiable.NO;
             }
             found = new BitSet();
             IntStream.range(0, sets).filter(set -> solver.model(set + 1)).forEach(found::set);
-            return Answer.YES;
+            return Satisfiable.YES;
         } catch (TimeoutException e) {
             budget.left = 0;
-            return Answer.UNKNOWN;
+            return Satisfiable.UNKNOWN;
         } finally {
             budget.left -= conflicts() - before;
         }

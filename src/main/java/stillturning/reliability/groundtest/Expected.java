@@ -21,7 +21,7 @@ public record Expected(
         List<String> cues,
         List<String> cuesOut,
         List<Inputs> inputs,
-        Engine engine) {
+        ExpectedEngine engine) {
 
     /**
      * Which inputs of a load carry current.
@@ -40,7 +40,7 @@ public record Expected(
      * @param needsMet whether everything works that it needs
      * @param heard what it does, where it runs
      */
-    public record Engine(boolean needsMet, PilotView.Engine heard) {}
+    public record ExpectedEngine(boolean needsMet, PilotView.EngineSound heard) {}
 
     public Expected {
         dark = List.copyOf(dark);

@@ -10,7 +10,11 @@ import java.util.List;
  * @param notShown single failures that no step shows, in the candidate's order
  */
 public record GroundTest(
-        String candidate, String phase, Pace pace, List<Stage> stages, List<NotShown> notShown) {
+        String candidate,
+        String phase,
+        TestPace pace,
+        List<Stage> stages,
+        List<NotShown> notShown) {
 
     /**
      * How quickly it goes.
@@ -18,7 +22,7 @@ public record GroundTest(
      * @param heldSeconds how long something stays open (s)
      * @param backSeconds how long one waits after it is put back, or a load is switched (s)
      */
-    public record Pace(double heldSeconds, double backSeconds) {}
+    public record TestPace(double heldSeconds, double backSeconds) {}
 
     public GroundTest {
         stages = List.copyOf(stages);

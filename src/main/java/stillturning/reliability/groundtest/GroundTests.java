@@ -15,7 +15,7 @@ import stillturning.model.Zone;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.reliability.groundtest.NotShown.Why;
-import stillturning.reliability.groundtest.Trials.Found;
+import stillturning.reliability.groundtest.Trials.FoundHand;
 import stillturning.story.Spell;
 import stillturning.story.UntoldStory;
 
@@ -28,10 +28,10 @@ public final class GroundTests {
     private final List<Hand> hands;
     private final List<Failure> singles;
     private final Consumer<String> progress;
-    private final Map<String, Found> missing = new LinkedHashMap<>();
+    private final Map<String, FoundHand> missing = new LinkedHashMap<>();
 
     /** What shows some failures in a configuration. */
-    record Showing(Hand hand, Optional<String> on) {}
+    record RevealingHand(Hand hand, Optional<String> on) {}
 
     private GroundTests(Study study, Candidate candidate, Consumer<String> progress) {
         this.study = study;
@@ -75,9 +75,9 @@ public final class GroundTests {
     private GroundTest plan() throws UntoldStory {
         Rig rest = Rig.of(study, candidate, Configuration.ENGINE_STOPPED);
         Rig running = Rig.of(study, candidate, Configuration.ENGINE_RUNNING);
-        singles.forEach(f -> missing.put(f.name(), Found.not(Why.OPENS_NOTHING)));
-        Map<Showing, List<String>> atRest = shown(rest, hands);
-        Map<Showing, List<String>> whileRunning =
+        singles.forEach(f -> missing.put(f.name(), FoundHand.not(Why.OPENS_NOTHING)));
+        Map<RevealingHand, List<String>> atRest = shown(rest, hands);
+        Map<RevealingHand, List<String>> whileRunning =
                 shown(running, hands.stream().filter(Hand::whileItTurns).toList());
         Staging staging = new Staging(study, candidate);
         List<Stage> stages = new ArrayList<>(staging.stages(rest, ordered(atRest), 1));
@@ -94,13 +94,14 @@ public final class GroundTests {
                         .toList());
     }
 
-    private Found found(String failure) {
+    private FoundHand found(String failure) {
         return Objects.requireNonNull(missing.get(failure), failure);
     }
 
     /** Names of failures by what shows them in a configuration. */
-    private Map<Showing, List<String>> shown(Rig rig, List<Hand> possible) throws UntoldStory {
-        Map<Showing, List<String>> shown = new LinkedHashMap<>();
+    private Map<RevealingHand, List<String>> shown(Rig rig, List<Hand> possible)
+            throws UntoldStory {
+        Map<RevealingHand, List<String>> shown = new LinkedHashMap<>();
         Trials usual = trials(rig, possible, Optional.empty());
         note(usual, rig, Optional.empty(), singles, shown);
         for (String load : rig.off()) {
@@ -145,22 +146,23 @@ public final class GroundTests {
             Rig rig,
             Optional<String> on,
             List<Failure> failures,
-            Map<Showing, List<String>> shown) {
-        List<Map.Entry<Failure, Found>> all =
+            Map<RevealingHand, List<String>> shown) {
+        List<Map.Entry<Failure, FoundHand>> all =
                 failures.parallelStream()
                         .filter(f -> !opened(f).isEmpty())
                         .map(f -> Map.entry(f, tried(trials, f, on.isEmpty())))
                         .toList();
-        for (Map.Entry<Failure, Found> one : all) {
+        for (Map.Entry<Failure, FoundHand> one : all) {
             String name = one.getKey().name();
-            Found found = one.getValue();
+            FoundHand found = one.getValue();
             boolean first = found(name).hand().isEmpty();
             found.hand()
                     .filter(hand -> first || (running(rig) && trials.concernsTheEngine(hand)))
                     .ifPresent(
                             hand ->
                                     shown.computeIfAbsent(
-                                                    new Showing(hand, on), s -> new ArrayList<>())
+                                                    new RevealingHand(hand, on),
+                                                    s -> new ArrayList<>())
                                             .add(name));
             if (first && tellsMore(found, found(name))) {
                 missing.put(name, found);
@@ -169,8 +171,8 @@ public final class GroundTests {
     }
 
     /** Failures that are tried again with a load on are not told again. */
-    private Found tried(Trials trials, Failure failure, boolean tell) {
-        Found found = trials.of(failure.hits().get(0), opened(failure));
+    private FoundHand tried(Trials trials, Failure failure, boolean tell) {
+        FoundHand found = trials.of(failure.hits().get(0), opened(failure));
         if (tell) {
             progress.accept(failure.name());
         }
@@ -181,7 +183,7 @@ public final class GroundTests {
         return rig.configuration() == Configuration.ENGINE_RUNNING;
     }
 
-    private static boolean tellsMore(Found found, Found before) {
+    private static boolean tellsMore(FoundHand found, FoundHand before) {
         return found.hand().isPresent()
                 || before.why() == Why.OPENS_NOTHING
                 || before.why() == Why.NOTHING_CHANGES;
@@ -192,11 +194,12 @@ public final class GroundTests {
     }
 
     /** From place to place, in the order of the study; there in the order of the candidate. */
-    private List<Map.Entry<Showing, List<String>>> ordered(Map<Showing, List<String>> shown) {
+    private List<Map.Entry<RevealingHand, List<String>>> ordered(
+            Map<RevealingHand, List<String>> shown) {
         List<String> zones = study.aircraft().zones().stream().map(Zone::name).toList();
         return shown.entrySet().stream()
                 .sorted(
-                        Comparator.<Map.Entry<Showing, List<String>>>comparingInt(
+                        Comparator.<Map.Entry<RevealingHand, List<String>>>comparingInt(
                                         e -> zones.indexOf(zone(e.getKey().hand())))
                                 .thenComparingInt(e -> hands.indexOf(e.getKey().hand())))
                 .toList();

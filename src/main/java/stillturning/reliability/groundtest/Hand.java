@@ -15,7 +15,7 @@ import stillturning.model.Reach;
  * @param reach from where a lever can be moved, if anybody says it
  */
 public record Hand(
-        Way way,
+        HandWay way,
         String part,
         String terminal,
         List<Hit> apart,
@@ -23,7 +23,7 @@ public record Hand(
         Optional<Reach> reach) {
 
     /** How it is done, the easiest first. */
-    public enum Way {
+    public enum HandWay {
         LEVER,
         BREAKER,
         FUSE,

@@ -50,7 +50,8 @@ final class HandOpenings {
 
     private List<Hand> moves(Part part, Lever lever) {
         String normally = candidate.cockpit().flight().getOrDefault(lever.name(), lever.usual());
-        Hand.Way way = lever.positions().equals(Lever.PULLED) ? Hand.Way.BREAKER : Hand.Way.LEVER;
+        Hand.HandWay way =
+                lever.positions().equals(Lever.PULLED) ? Hand.HandWay.BREAKER : Hand.HandWay.LEVER;
         return lever.restingPositions().stream()
                 .filter(position -> !position.equals(normally))
                 .map(
@@ -78,21 +79,21 @@ final class HandOpenings {
                         .collect(Collectors.toSet())
                         .equals(gone);
         if (whole && part.role() == Part.Role.CONNECTOR) {
-            return Optional.of(parting(Hand.Way.CONNECTOR, part, "", apart));
+            return Optional.of(parting(Hand.HandWay.CONNECTOR, part, "", apart));
         }
         if (whole && part.role() == Part.Role.WIRE) {
-            return Optional.of(parting(Hand.Way.WIRE, part, part.entry(), apart));
+            return Optional.of(parting(Hand.HandWay.WIRE, part, part.entry(), apart));
         }
         boolean guards = part.protection(part.exit()).isPresent() && part.levers().isEmpty();
         if (whole && guards) {
-            return Optional.of(parting(Hand.Way.FUSE, part, "", apart));
+            return Optional.of(parting(Hand.HandWay.FUSE, part, "", apart));
         }
         // off a source the minus comes first, which its list of terminals has last
         boolean source = !part.sourceTerminals().isEmpty();
         return part.terminals().stream()
                 .filter(terminal -> at(part, terminal).equals(gone))
                 .reduce((first, last) -> source ? last : first)
-                .map(terminal -> parting(Hand.Way.TERMINAL, part, terminal, apart));
+                .map(terminal -> parting(Hand.HandWay.TERMINAL, part, terminal, apart));
     }
 
     private static Set<String> at(Part part, String terminal) {
@@ -102,7 +103,7 @@ final class HandOpenings {
                 .collect(Collectors.toSet());
     }
 
-    private static Hand parting(Hand.Way way, Part part, String terminal, List<Hit> apart) {
+    private static Hand parting(Hand.HandWay way, Part part, String terminal, List<Hit> apart) {
         return new Hand(way, part.id(), terminal, apart, Map.of(), Optional.empty());
     }
 }

@@ -8,10 +8,11 @@ package stillturning.reliability.groundtest;
  * @param low least that it may show, allowance included
  * @param high most that it may show, allowance included
  */
-public record InstrumentReading(Of of, String at, double predicted, double low, double high) {
+public record InstrumentReading(
+        MeasuredQuantity of, String at, double predicted, double low, double high) {
 
     /** What is measured. */
-    public enum Of {
+    public enum MeasuredQuantity {
         /** Voltage of a bus against the aircraft's minus (V). */
         VOLTS(0.1, 0.01),
         /** Current that a source gives, negative while it takes in (A). */
@@ -27,7 +28,7 @@ public record InstrumentReading(Of of, String at, double predicted, double low, 
          *
          * @param share of the value
          */
-        Of(double fixed, double share) {
+        MeasuredQuantity(double fixed, double share) {
             this.fixed = fixed;
             this.share = share;
         }
@@ -39,7 +40,7 @@ public record InstrumentReading(Of of, String at, double predicted, double low, 
     }
 
     /** One that was played twice, at the printed pace and slowly. */
-    static InstrumentReading of(Of of, String at, double quick, double slow) {
+    static InstrumentReading of(MeasuredQuantity of, String at, double quick, double slow) {
         double least = Math.min(quick, slow);
         double most = Math.max(quick, slow);
         double low = least - of.allowance(least);
@@ -47,7 +48,7 @@ public record InstrumentReading(Of of, String at, double predicted, double low, 
                 of,
                 at,
                 quick,
-                of == Of.OUT_SECONDS ? Math.max(0, low) : low,
+                of == MeasuredQuantity.OUT_SECONDS ? Math.max(0, low) : low,
                 most + of.allowance(most));
     }
 

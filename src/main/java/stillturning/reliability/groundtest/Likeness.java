@@ -3,7 +3,7 @@ package stillturning.reliability.groundtest;
 import java.util.Map;
 import stillturning.model.Candidate;
 import stillturning.parts.Part;
-import stillturning.reliability.groundtest.InstrumentReading.Of;
+import stillturning.reliability.groundtest.InstrumentReading.MeasuredQuantity;
 import stillturning.story.Spell;
 
 /** Whether two states of a candidate are the same, by what can be seen and measured. */
@@ -50,7 +50,7 @@ final class Likeness {
                         .allMatch(
                                 e ->
                                         Math.abs(e.getValue() - volts.getOrDefault(e.getKey(), 0.0))
-                                                <= Of.VOLTS.allowance(e.getValue()));
+                                                <= MeasuredQuantity.VOLTS.allowance(e.getValue()));
     }
 
     /** Whether the same loads work and the same signs show. */

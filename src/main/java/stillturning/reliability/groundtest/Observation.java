@@ -45,8 +45,12 @@ final class Observation {
     /** Every bus and source. */
     List<InstrumentReading> all(Twice state) {
         List<InstrumentReading> all =
-                new ArrayList<>(readings(InstrumentReading.Of.VOLTS, state, Observation::volts));
-        all.addAll(readings(InstrumentReading.Of.AMPS, state, Observation::amps));
+                new ArrayList<>(
+                        readings(
+                                InstrumentReading.MeasuredQuantity.VOLTS,
+                                state,
+                                Observation::volts));
+        all.addAll(readings(InstrumentReading.MeasuredQuantity.AMPS, state, Observation::amps));
         return all;
     }
 
@@ -59,7 +63,9 @@ final class Observation {
     }
 
     private static List<InstrumentReading> readings(
-            InstrumentReading.Of of, Twice state, Function<Spell, Map<String, Double>> read) {
+            InstrumentReading.MeasuredQuantity of,
+            Twice state,
+            Function<Spell, Map<String, Double>> read) {
         Map<String, Double> slow = read.apply(state.slow);
         List<InstrumentReading> all = new ArrayList<>();
         read.apply(state.quick)
@@ -113,7 +119,7 @@ final class Observation {
                         (of, seconds) ->
                                 all.add(
                                         InstrumentReading.of(
-                                                InstrumentReading.Of.OUT_SECONDS,
+                                                InstrumentReading.MeasuredQuantity.OUT_SECONDS,
                                                 of,
                                                 seconds,
                                                 slow.getOrDefault(of, seconds))));
@@ -153,7 +159,7 @@ final class Observation {
                 cues(open.quick, open.slow, before.quick),
                 cues(before.quick, before.slow, open.quick),
                 inputs(before.quick, open.quick),
-                new Expected.Engine(
+                new Expected.ExpectedEngine(
                         study.aircraft()
                                 .engine()
                                 .logic()

@@ -37,7 +37,7 @@ public final class Replay {
      */
     public List<InstrumentReading> readings(Optional<TestStep> step) throws UntoldStory {
         Optional<String> on = step.flatMap(TestStep::switchedOn);
-        List<Spell.Condition> conditions = new ArrayList<>();
+        List<Spell.HeldCondition> conditions = new ArrayList<>();
         conditions.add(rig.intact("begins", on));
         step.ifPresent(s -> conditions.add(rig.opened(s.hand(), on)));
         List<Spell> played = rig.tried(conditions);

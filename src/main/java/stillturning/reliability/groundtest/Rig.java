@@ -13,10 +13,10 @@ import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.model.Study.Aircraft;
-import stillturning.reliability.groundtest.GroundTest.Pace;
+import stillturning.reliability.groundtest.GroundTest.TestPace;
 import stillturning.story.Moment;
 import stillturning.story.Spell;
-import stillturning.story.Spell.Condition;
+import stillturning.story.Spell.HeldCondition;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 
@@ -40,9 +40,9 @@ final class Rig {
     private final Configuration configuration;
     private final Timeline timeline;
     private final Set<String> off;
-    private final Pace pace;
+    private final TestPace pace;
 
-    private Rig(Configuration configuration, Timeline timeline, Set<String> off, Pace pace) {
+    private Rig(Configuration configuration, Timeline timeline, Set<String> off, TestPace pace) {
         this.configuration = configuration;
         this.timeline = timeline;
         this.off = off;
@@ -70,13 +70,13 @@ final class Rig {
                 pace(study));
     }
 
-    private static Pace pace(Study study) {
+    private static TestPace pace(Study study) {
         double boot =
                 study.aircraft().loads().stream()
                         .mapToDouble(load -> load.tolerance().bootSeconds())
                         .max()
                         .orElse(0);
-        return new Pace(
+        return new TestPace(
                 Math.max(LEAST_HELD_SECONDS, boot + BEYOND_BOOT_SECONDS),
                 Math.max(BACK_SECONDS, boot + BEYOND_BOOT_SECONDS));
     }
@@ -137,27 +137,27 @@ final class Rig {
         return List.copyOf(off);
     }
 
-    Pace pace() {
+    TestPace pace() {
         return pace;
     }
 
     /** Nothing opened, one of the loads that are off switched on. */
-    Condition intact(String words, Optional<String> on) {
+    HeldCondition intact(String words, Optional<String> on) {
         return condition(words, List.of(), Map.of(), on, pace.backSeconds());
     }
 
     /** A failure made by hand. */
-    Condition opened(Hand hand, Optional<String> on) {
+    HeldCondition opened(Hand hand, Optional<String> on) {
         return condition(
                 "opens " + hand.part(), hand.apart(), hand.levers(), on, pace.heldSeconds());
     }
 
     /** A failure as it comes by itself. */
-    Condition failed(Hit hit, Optional<String> on) {
+    HeldCondition failed(Hit hit, Optional<String> on) {
         return condition(hit.part() + " fails", List.of(hit), Map.of(), on, pace.heldSeconds());
     }
 
-    private Condition condition(
+    private HeldCondition condition(
             String words,
             List<Hit> apart,
             Map<String, String> levers,
@@ -165,7 +165,7 @@ final class Rig {
             double seconds) {
         Set<String> still = new HashSet<>(off);
         on.ifPresent(still::remove);
-        return new Condition(words, apart, levers, still, seconds);
+        return new HeldCondition(words, apart, levers, still, seconds);
     }
 
     /**
@@ -173,8 +173,8 @@ final class Rig {
      *
      * @param on load that is switched on for it
      */
-    List<Condition> conditions(Hand hand, Optional<String> on) {
-        List<Condition> all = new ArrayList<>();
+    List<HeldCondition> conditions(Hand hand, Optional<String> on) {
+        List<HeldCondition> all = new ArrayList<>();
         on.ifPresent(load -> all.add(intact("switches on " + load, on)));
         all.add(opened(hand, on));
         all.add(intact("puts it back", on));
@@ -183,18 +183,18 @@ final class Rig {
     }
 
     /** Tries conditions quickly, each beginning where the last ended. */
-    List<Spell> tried(List<Condition> conditions) throws UntoldStory {
+    List<Spell> tried(List<HeldCondition> conditions) throws UntoldStory {
         return timeline.hold(conditions);
     }
 
     /** Plays conditions exactly, each held for a multiple of its time. */
-    List<Spell> played(List<Condition> conditions, double times) throws UntoldStory {
+    List<Spell> played(List<HeldCondition> conditions, double times) throws UntoldStory {
         return timeline.exact()
                 .hold(
                         conditions.stream()
                                 .map(
                                         c ->
-                                                new Condition(
+                                                new HeldCondition(
                                                         c.words(),
                                                         c.apart(),
                                                         c.levers(),

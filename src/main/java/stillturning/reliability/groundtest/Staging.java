@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.reliability.groundtest.GroundTests.Showing;
+import stillturning.reliability.groundtest.GroundTests.RevealingHand;
 import stillturning.reliability.groundtest.Observation.Twice;
 import stillturning.story.Spell;
-import stillturning.story.Spell.Condition;
+import stillturning.story.Spell.HeldCondition;
 import stillturning.story.UntoldStory;
 
 /** Divides steps into stages that no battery finds too long, and plays them. */
@@ -35,12 +35,12 @@ final class Staging {
      * @param first number of the first step
      * @throws UntoldStory if they cannot be played to their end
      */
-    List<Stage> stages(Rig rig, List<Map.Entry<Showing, List<String>>> shown, int first)
+    List<Stage> stages(Rig rig, List<Map.Entry<RevealingHand, List<String>>> shown, int first)
             throws UntoldStory {
         List<Stage> stages = new ArrayList<>();
         int next = 0;
         while (next < shown.size()) {
-            List<Map.Entry<Showing, List<String>>> rest = shown.subList(next, shown.size());
+            List<Map.Entry<RevealingHand, List<String>>> rest = shown.subList(next, shown.size());
             int count = withoutCharging(rig, rest);
             stages.add(stage(rig, rest.subList(0, count), first + next));
             next += count;
@@ -48,16 +48,16 @@ final class Staging {
         return stages;
     }
 
-    private static List<Condition> conditions(
-            Rig rig, List<Map.Entry<Showing, List<String>>> shown) {
-        List<Condition> all = new ArrayList<>();
+    private static List<HeldCondition> conditions(
+            Rig rig, List<Map.Entry<RevealingHand, List<String>>> shown) {
+        List<HeldCondition> all = new ArrayList<>();
         all.add(rig.intact("begins", Optional.empty()));
         shown.forEach(e -> all.addAll(rig.conditions(e.getKey().hand(), e.getKey().on())));
         return all;
     }
 
     /** How many steps fit before a battery wants charging; one at least. */
-    private static int withoutCharging(Rig rig, List<Map.Entry<Showing, List<String>>> shown)
+    private static int withoutCharging(Rig rig, List<Map.Entry<RevealingHand, List<String>>> shown)
             throws UntoldStory {
         List<Spell> slow = rig.played(conditions(rig, shown), SLOWLY);
         Map<String, Double> begun = new HashMap<>(slow.get(0).flow().charges());
@@ -79,15 +79,15 @@ final class Staging {
         return shown.size();
     }
 
-    private Stage stage(Rig rig, List<Map.Entry<Showing, List<String>>> shown, int first)
+    private Stage stage(Rig rig, List<Map.Entry<RevealingHand, List<String>>> shown, int first)
             throws UntoldStory {
-        List<Condition> conditions = conditions(rig, shown);
+        List<HeldCondition> conditions = conditions(rig, shown);
         List<Spell> quick = rig.played(conditions, 1);
         List<Spell> slow = rig.played(conditions, SLOWLY);
         List<TestStep> steps = new ArrayList<>();
         int at = 1;
-        for (Map.Entry<Showing, List<String>> one : shown) {
-            Showing showing = one.getKey();
+        for (Map.Entry<RevealingHand, List<String>> one : shown) {
+            RevealingHand showing = one.getKey();
             int open = at + (showing.on().isPresent() ? 1 : 0);
             Twice before = new Twice(quick.get(open - 1), slow.get(open - 1));
             Twice then = new Twice(quick.get(open), slow.get(open));

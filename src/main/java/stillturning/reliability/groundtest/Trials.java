@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import stillturning.model.Candidate.Hit;
 import stillturning.reliability.groundtest.NotShown.Why;
-import stillturning.story.PilotView.Engine;
+import stillturning.story.PilotView.EngineSound;
 import stillturning.story.Spell;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
@@ -37,13 +37,13 @@ final class Trials {
     }
 
     /** What was found of a failure: the hand that shows it, or why none does. */
-    record Found(Optional<Hand> hand, Why why, Optional<StoryEvent> harm) {
-        static Found by(Hand hand) {
-            return new Found(Optional.of(hand), Why.NO_HAND, Optional.empty());
+    record FoundHand(Optional<Hand> hand, Why why, Optional<StoryEvent> harm) {
+        static FoundHand by(Hand hand) {
+            return new FoundHand(Optional.of(hand), Why.NO_HAND, Optional.empty());
         }
 
-        static Found not(Why why) {
-            return new Found(Optional.empty(), why, Optional.empty());
+        static FoundHand not(Why why) {
+            return new FoundHand(Optional.empty(), why, Optional.empty());
         }
     }
 
@@ -89,26 +89,26 @@ final class Trials {
     }
 
     /** The easiest way to show a failure that opens these elements of its part. */
-    Found of(Hit hit, Set<String> opened) {
+    FoundHand of(Hit hit, Set<String> opened) {
         Spell failed;
         try {
             failed = rig.tried(List.of(rig.intact("begins", on), rig.failed(hit, on))).get(1);
         } catch (UntoldStory e) {
-            return Found.not(Why.UNTOLD);
+            return FoundHand.not(Why.UNTOLD);
         }
         if (likeness.unchanged(before, failed)) {
-            return Found.not(Why.NOTHING_CHANGES);
+            return FoundHand.not(Why.NOTHING_CHANGES);
         }
         Optional<StoryEvent> harm = failed.damage().stream().findFirst();
         if (harm.isPresent()) {
-            return new Found(Optional.empty(), Why.HARMS, harm);
+            return new FoundHand(Optional.empty(), Why.HARMS, harm);
         }
         List<Trial> dead =
                 trials.stream()
                         .filter(t -> !t.spells.isEmpty() && dead(t.open(), hit.part(), opened))
                         .sorted(Comparator.comparing(t -> t.hand.way()))
                         .toList();
-        Found found = of(dead.stream().filter(t -> likeness.same(t.open(), failed)).toList());
+        FoundHand found = of(dead.stream().filter(t -> likeness.same(t.open(), failed)).toList());
         return found.why != Why.NO_HAND || found.hand.isPresent()
                 ? found
                 : of(similar(dead, failed));
@@ -121,11 +121,11 @@ final class Trials {
                 .toList();
     }
 
-    private Found of(List<Trial> same) {
+    private FoundHand of(List<Trial> same) {
         return same.stream()
                 .filter(this::harmless)
                 .findFirst()
-                .map(t -> Found.by(t.hand))
+                .map(t -> FoundHand.by(t.hand))
                 .orElseGet(() -> refusal(same));
     }
 
@@ -155,7 +155,7 @@ final class Trials {
 
     private boolean harmless(Trial trial) {
         return harm(trial).isEmpty()
-                && trial.open().view().engine() != Engine.STOPS
+                && trial.open().view().engine() != EngineSound.STOPS
                 && likeness.isBack(before, trial.back());
     }
 
@@ -165,13 +165,13 @@ final class Trials {
         return all.stream().findFirst();
     }
 
-    private static Found refusal(List<Trial> same) {
+    private static FoundHand refusal(List<Trial> same) {
         if (same.isEmpty()) {
-            return Found.not(Why.NO_HAND);
+            return FoundHand.not(Why.NO_HAND);
         }
         Optional<StoryEvent> harm = same.stream().flatMap(t -> harm(t).stream()).findFirst();
         return harm.isPresent()
-                ? new Found(Optional.empty(), Why.HARMS, harm)
-                : Found.not(Why.LINGERS);
+                ? new FoundHand(Optional.empty(), Why.HARMS, harm)
+                : FoundHand.not(Why.LINGERS);
     }
 }

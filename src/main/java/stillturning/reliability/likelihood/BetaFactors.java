@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.model.Chances.Rate;
-import stillturning.model.failure.Cause.Kind;
+import stillturning.model.failure.Cause.CauseKind;
 import stillturning.reliability.combined.Event;
 
 /**
@@ -31,7 +31,7 @@ final class BetaFactors {
 
     private static boolean isShare(Event event) {
         return event.cause()
-                .filter(c -> c.kind() == Kind.FIRMWARE || c.kind() == Kind.ALIKE)
+                .filter(c -> c.kind() == CauseKind.FIRMWARE || c.kind() == CauseKind.ALIKE)
                 .isPresent();
     }
 

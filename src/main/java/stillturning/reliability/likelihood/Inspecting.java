@@ -30,7 +30,7 @@ final class Inspecting {
     private final Exposure exposure;
     private final double usualSeconds;
 
-    Inspecting(Exposure checked, Chances.Exposure flown) {
+    Inspecting(Exposure checked, Chances.ExposureTimes flown) {
         exposure = checked;
         usualSeconds = flown.inspectionSeconds();
     }
@@ -65,7 +65,7 @@ final class Inspecting {
 
     /** A partner that goes unnoticed as well may also come first: that makes it two chances. */
     private double afterIt(int partner) {
-        boolean stays = exposure.occurrences().get(partner) instanceof Occurrence.Latent;
+        boolean stays = exposure.occurrences().get(partner) instanceof Occurrence.LatentOccurrence;
         return perSecond(partner) * (stays ? 2 : 1);
     }
 

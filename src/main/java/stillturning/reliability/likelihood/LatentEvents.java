@@ -23,7 +23,7 @@ final class LatentEvents {
         card.checks().forEach(check -> check.reveals().forEach(seen -> revealed.add(seen.event())));
         card.unconfirmed().forEach(revealed::remove);
         for (int event = 0; event < joint.events().size(); event++) {
-            if (joint.events().get(event).kind() == Event.Kind.CAUSE
+            if (joint.events().get(event).kind() == Event.EventKind.CAUSE
                     && !alone.contains(List.of(event))) {
                 addCause(event, singles.within(joint.events().get(event)));
             }

@@ -7,7 +7,7 @@ import java.util.function.Predicate;
 import stillturning.model.Study;
 import stillturning.reliability.combined.CombinedResult;
 import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.Event.Kind;
+import stillturning.reliability.combined.Event.EventKind;
 import stillturning.story.Moment;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
@@ -23,7 +23,7 @@ record NeverFlown(Study study, CombinedResult joint) implements Predicate<List<I
         Map<String, String> levers = new LinkedHashMap<>();
         for (int number : set) {
             Event event = joint.events().get(number);
-            if (event.kind() != Kind.LEFT_SWITCH && event.kind() != Kind.IDLE_PILOT) {
+            if (event.kind() != EventKind.LEFT_SWITCH && event.kind() != EventKind.IDLE_PILOT) {
                 return false;
             }
             levers.putAll(event.failure().levers());

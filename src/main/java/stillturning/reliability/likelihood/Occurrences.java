@@ -20,7 +20,7 @@ import stillturning.reliability.chance.Lognormal;
 import stillturning.reliability.chance.Occurrence;
 import stillturning.reliability.combined.CombinedResult;
 import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.Event.Kind;
+import stillturning.reliability.combined.Event.EventKind;
 import stillturning.reliability.runup.Card;
 
 /** How often each event happens. */
@@ -95,7 +95,7 @@ final class Occurrences {
     /** What counts by the flight grows with the time flown once it stays. */
     private Occurrence staying(Lognormal spread, Per per) {
         double seconds = per == Per.SECOND ? 1 : chances.exposure().flightSeconds();
-        return new Occurrence.Latent(
+        return new Occurrence.LatentOccurrence(
                 spread.times(1 / seconds), chances.exposure().inspectionSeconds());
     }
 
@@ -136,7 +136,8 @@ final class Occurrences {
     private Known known(int event) {
         int by = betas.strongest(event).orElse(event);
         Event of = joint.events().get(by);
-        return new Known(of.kind() == Kind.FAILURE ? kindOfPart(of) : kindOf(of), rates.get(by));
+        return new Known(
+                of.kind() == EventKind.FAILURE ? kindOfPart(of) : kindOf(of), rates.get(by));
     }
 
     private String kindOfPart(Event event) {
@@ -150,9 +151,9 @@ final class Occurrences {
     private static String kindOf(Event event) {
         return switch (event.kind()) {
             case FAILURE, CAUSE -> event.cause().map(cause -> cause.kind().name()).orElseThrow();
-            case DEAD_LAMP -> Kind.DEAD_LAMP.name();
-            case LEFT_SWITCH, NEEDLESS_DRILL -> Kind.LEFT_SWITCH.name();
-            case IDLE_PILOT -> Kind.IDLE_PILOT.name();
+            case DEAD_LAMP -> EventKind.DEAD_LAMP.name();
+            case LEFT_SWITCH, NEEDLESS_DRILL -> EventKind.LEFT_SWITCH.name();
+            case IDLE_PILOT -> EventKind.IDLE_PILOT.name();
         };
     }
 }

@@ -40,7 +40,7 @@ final class Shares {
     List<Share> ofParts() {
         Map<String, List<Integer>> groups = new LinkedHashMap<>();
         for (int event = 0; event < events.size(); event++) {
-            if (events.get(event).kind() == Event.Kind.FAILURE) {
+            if (events.get(event).kind() == Event.EventKind.FAILURE) {
                 String part = events.get(event).failure().hits().get(0).part();
                 groups.computeIfAbsent(part, p -> new ArrayList<>()).add(event);
             }
@@ -52,7 +52,7 @@ final class Shares {
     List<Share> ofCauses() {
         Map<String, List<Integer>> groups = new LinkedHashMap<>();
         for (int event = 0; event < events.size(); event++) {
-            if (events.get(event).kind() != Event.Kind.FAILURE) {
+            if (events.get(event).kind() != Event.EventKind.FAILURE) {
                 groups.put(events.get(event).name(), List.of(event));
             }
         }

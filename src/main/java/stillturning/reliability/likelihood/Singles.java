@@ -15,7 +15,7 @@ final class Singles {
 
     Singles(List<Event> events) {
         for (int event = 0; event < events.size(); event++) {
-            if (events.get(event).kind() == Event.Kind.FAILURE) {
+            if (events.get(event).kind() == Event.EventKind.FAILURE) {
                 numbers.putIfAbsent(Mode.of(events.get(event).failure().hits().get(0)), event);
             }
         }

@@ -87,13 +87,13 @@ final class Supposed {
                         + counted(counting.neverFlown().size(), "set")
                         + " of switches left so that the engine does not even run on the ground.");
         sayIf(
-                has(counting.sets(), Event.Kind.LEFT_SWITCH),
+                has(counting.sets(), Event.EventKind.LEFT_SWITCH),
                 "Any other switch counts as left wrong even where a run-up would show it" + UPPER);
         sayIf(
-                has(counting.sets(), Event.Kind.NEEDLESS_DRILL),
+                has(counting.sets(), Event.EventKind.NEEDLESS_DRILL),
                 "A drill is carried out needlessly as often as a switch is left wrong (a guess).");
         sayIf(
-                has(counting.sets(), Event.Kind.IDLE_PILOT),
+                has(counting.sets(), Event.EventKind.IDLE_PILOT),
                 "A pilot who does nothing does nothing in all of one flight, and as often whatever"
                         + " he sees.");
     }
@@ -107,17 +107,18 @@ final class Supposed {
                 "Failures and causes come independently of each other, at rates that do not change"
                         + " with age.");
         say(
-                "Rates are mostly recalled or guessed, and none was counted in light aircraft; those"
-                        + " of one kind of part with the same figures from the same words are wrong"
-                        + " together.");
+                "Rates are mostly recalled or guessed, and none was counted in light aircraft;"
+                        + " those of one kind of part with the same figures from the same words are"
+                        + " wrong together.");
         say(
-                "Inspections are as frequent as it takes for a hidden failure and the next one to end"
-                        + " the engine no more than once in 10,000,000 flight hours, a tenth of the"
-                        + " figure of AC 23.1309-1E for its class I (from memory, unverified): a yardstick.");
+                "Inspections are as frequent as it takes for a hidden failure and the next one to"
+                    + " end the engine no more than once in 10,000,000 flight hours, a tenth of the"
+                    + " figure of AC 23.1309-1E for its class I (from memory, unverified): a"
+                    + " yardstick.");
         say("It compares candidates, and certifies nothing.");
     }
 
-    private boolean has(List<List<Integer>> sets, Event.Kind kind) {
+    private boolean has(List<List<Integer>> sets, Event.EventKind kind) {
         return sets.stream()
                 .flatMap(List::stream)
                 .anyMatch(event -> joint.events().get(event).kind() == kind);

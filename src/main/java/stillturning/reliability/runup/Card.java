@@ -3,7 +3,7 @@ package stillturning.reliability.runup;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import stillturning.story.Rehearsal.Pace;
+import stillturning.story.Rehearsal.MovePace;
 
 /**
  * What to check before take-off, and what it leaves hidden.
@@ -20,7 +20,7 @@ import stillturning.story.Rehearsal.Pace;
 public record Card(
         List<Latent> latents,
         String phase,
-        Pace pace,
+        MovePace pace,
         List<String> off,
         List<Check> checks,
         boolean proven,
@@ -48,7 +48,7 @@ public record Card(
         return new Card(
                 List.of(),
                 phase,
-                new Pace(0, 0),
+                new MovePace(0, 0),
                 List.of(),
                 List.of(),
                 true,

@@ -10,7 +10,7 @@ import stillturning.model.failure.Failure;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Rehearsal;
-import stillturning.story.Rehearsal.Pace;
+import stillturning.story.Rehearsal.MovePace;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 
@@ -23,7 +23,8 @@ final class Ground {
     private final double moveSeconds;
     private final Map<Asked, Rehearsal> usual = new HashMap<>();
 
-    private record Asked(List<Map<String, String>> steps, List<List<String>> orders, Pace pace) {}
+    private record Asked(
+            List<Map<String, String>> steps, List<List<String>> orders, MovePace pace) {}
 
     Ground(Study study, Candidate candidate) throws UntoldStory {
         this.timeline =
@@ -42,25 +43,25 @@ final class Ground {
     /** With a failure, before anything is moved, then step by step. */
     Rehearsal play(Failure failure, List<Map<String, String>> steps, double heldSeconds)
             throws UntoldStory {
-        return play(failure, steps, new Pace(moveSeconds, heldSeconds));
+        return play(failure, steps, new MovePace(moveSeconds, heldSeconds));
     }
 
     /** With nothing wrong: asked again for every failure, so kept. */
     Rehearsal usual(List<Map<String, String>> steps, double heldSeconds) throws UntoldStory {
-        return usual(steps, new Pace(moveSeconds, heldSeconds));
+        return usual(steps, new MovePace(moveSeconds, heldSeconds));
     }
 
     /** The same by a hand that takes three times as long. */
     Rehearsal slowly(List<Map<String, String>> steps, double heldSeconds) throws UntoldStory {
-        return usual(steps, new Pace(Pilot.LATE.responseSeconds(moveSeconds), heldSeconds));
+        return usual(steps, new MovePace(Pilot.LATE.responseSeconds(moveSeconds), heldSeconds));
     }
 
     /** The same as if each step were one stroke, which no hand can do. */
     Rehearsal inOneStroke(List<Map<String, String>> steps, double heldSeconds) throws UntoldStory {
-        return usual(steps, new Pace(0, heldSeconds));
+        return usual(steps, new MovePace(0, heldSeconds));
     }
 
-    private Rehearsal usual(List<Map<String, String>> steps, Pace pace) throws UntoldStory {
+    private Rehearsal usual(List<Map<String, String>> steps, MovePace pace) throws UntoldStory {
         Asked asked =
                 new Asked(steps, steps.stream().map(s -> List.copyOf(s.keySet())).toList(), pace);
         Rehearsal known = usual.get(asked);
@@ -71,7 +72,7 @@ final class Ground {
         return known;
     }
 
-    private Rehearsal play(Failure failure, List<Map<String, String>> steps, Pace pace)
+    private Rehearsal play(Failure failure, List<Map<String, String>> steps, MovePace pace)
             throws UntoldStory {
         List<Map<String, String>> all = new ArrayList<>();
         all.add(Map.of());

@@ -13,7 +13,7 @@ import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.parts.Lever;
-import stillturning.story.Rehearsal.Pace;
+import stillturning.story.Rehearsal.MovePace;
 import stillturning.story.Setting;
 import stillturning.story.UntoldStory;
 
@@ -41,8 +41,8 @@ final class GroundTrials {
     }
 
     /** How a card is gone through. */
-    Pace pace() {
-        return new Pace(ground.moveSeconds(), HELD_SECONDS);
+    MovePace pace() {
+        return new MovePace(ground.moveSeconds(), HELD_SECONDS);
     }
 
     /**

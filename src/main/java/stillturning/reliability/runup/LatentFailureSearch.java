@@ -14,11 +14,11 @@ import stillturning.reliability.combined.Event;
 import stillturning.story.Endurance;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 import stillturning.story.MotorStart;
 import stillturning.story.Pilot;
 import stillturning.story.PilotView;
-import stillturning.story.PilotView.Engine;
+import stillturning.story.PilotView.EngineSound;
 import stillturning.story.Setting;
 import stillturning.story.StartAttempt;
 import stillturning.story.Story;
@@ -45,10 +45,11 @@ final class LatentFailureSearch {
                 new Timeline(
                         study,
                         candidate,
-                        new Moment(firstFlown().name(), Span.FLOWN, Batteries.AS_STATED));
+                        new Moment(firstFlown().name(), FlightSpan.FLOWN, Batteries.AS_STATED));
         Failure nothing = new Failure("nothing", List.of(), Map.of());
         this.usual =
-                sight(nothing).orElse(new PilotView(Set.of(), Set.of(), Set.of(), Engine.STOPS));
+                sight(nothing)
+                        .orElse(new PilotView(Set.of(), Set.of(), Set.of(), EngineSound.STOPS));
         this.starts = starts(nothing);
     }
 
@@ -65,8 +66,8 @@ final class LatentFailureSearch {
                 .toList();
     }
 
-    static boolean canHide(Event.Kind kind) {
-        return kind == Event.Kind.FAILURE || kind == Event.Kind.DEAD_LAMP;
+    static boolean canHide(Event.EventKind kind) {
+        return kind == Event.EventKind.FAILURE || kind == Event.EventKind.DEAD_LAMP;
     }
 
     boolean unseen(Failure failure) {
@@ -107,7 +108,9 @@ final class LatentFailureSearch {
                         cues,
                         stopped,
                         onTheirOwn,
-                        stops ? Engine.STOPS : falters ? Engine.FALTERS : Engine.RUNS));
+                        stops
+                                ? EngineSound.STOPS
+                                : falters ? EngineSound.FALTERS : EngineSound.RUNS));
     }
 
     private boolean starts(Failure failure) {

@@ -18,7 +18,7 @@ import stillturning.reliability.runup.RefusedCheck.OutOfReach;
 import stillturning.story.AdverseEffect;
 import stillturning.story.MoveOrders;
 import stillturning.story.PilotView;
-import stillturning.story.PilotView.Engine;
+import stillturning.story.PilotView.EngineSound;
 import stillturning.story.Rehearsal;
 import stillturning.story.UntoldStory;
 
@@ -143,7 +143,7 @@ final class MoveTrials {
 
     /** How many holds after setting back all is as before, if it ever is and the engine ran on. */
     private static OptionalInt asBefore(List<PilotView> views) {
-        boolean stops = views.stream().anyMatch(view -> view.engine() == Engine.STOPS);
+        boolean stops = views.stream().anyMatch(view -> view.engine() == EngineSound.STOPS);
         return stops
                 ? OptionalInt.empty()
                 : IntStream.range(BACK, views.size())

@@ -27,13 +27,13 @@ public final class RunUp {
     private static final int A_MINUTE = 5;
 
     /** Kinds of checks, each tried for what those before it do not reveal. */
-    private static final List<Stage> STAGES =
+    private static final List<RunUpStage> STAGES =
             List.of(
                     GroundTrials::ofLevers,
                     GroundTrials::ofBreakers,
                     GroundTrials::ofBreakersWithMore);
 
-    private interface Stage {
+    private interface RunUpStage {
         Tried moves(GroundTrials rehearsals);
     }
 
@@ -76,8 +76,8 @@ public final class RunUp {
         for (List<Integer> pair : joint.sets().ofOrder(2)) {
             if (pair.contains(event)) {
                 int other = pair.get(pair.get(0) == event ? 1 : 0);
-                Event.Kind kind = joint.events().get(other).kind();
-                if (kind == Event.Kind.FAILURE || kind == Event.Kind.CAUSE) {
+                Event.EventKind kind = joint.events().get(other).kind();
+                if (kind == Event.EventKind.FAILURE || kind == Event.EventKind.CAUSE) {
                     with.add(other);
                 }
             }
@@ -92,7 +92,7 @@ public final class RunUp {
         List<Check> checks = new ArrayList<>();
         List<RefusedCheck> refused = new ArrayList<>();
         boolean proven = true;
-        for (Stage stage : STAGES) {
+        for (RunUpStage stage : STAGES) {
             if (!open.isEmpty()) {
                 Tried tried = stage.moves(rehearsals);
                 refused.addAll(tried.refused());

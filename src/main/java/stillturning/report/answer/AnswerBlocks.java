@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import stillturning.report.answer.FirstAnswer.AnswerTopic;
 import stillturning.report.answer.FirstAnswer.NotAsked;
-import stillturning.report.answer.FirstAnswer.Topic;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Lead;
@@ -25,24 +25,24 @@ public final class AnswerBlocks {
      */
     public static List<Block> of(FirstAnswer answer, String coming) {
         List<Block> blocks = new ArrayList<>();
-        answer.of(Topic.FIRST).stream().map(Lead::new).forEach(blocks::add);
+        answer.of(AnswerTopic.FIRST).stream().map(Lead::new).forEach(blocks::add);
         blocks.add(new Note("This holds for " + answer.scope() + "."));
         section(
                 "How firm that is",
                 Stream.concat(
-                                answer.of(Topic.FIRM).stream(),
-                                answer.of(Topic.EQUAL_BATTERIES).stream())
+                                answer.of(AnswerTopic.FIRM).stream(),
+                                answer.of(AnswerTopic.EQUAL_BATTERIES).stream())
                         .toList(),
                 blocks);
-        section("In what it and the next are not alike", answer.of(Topic.UNLIKE), blocks);
+        section("In what it and the next are not alike", answer.of(AnswerTopic.UNLIKE), blocks);
         if (!coming.isEmpty()) {
             blocks.add(new Note(coming));
         }
         section(
                 "What it still breaks or cannot do, worst first",
-                numbered(answer.of(Topic.BREAKS)),
+                numbered(answer.of(AnswerTopic.BREAKS)),
                 blocks);
-        section("What the next one buys", answer.of(Topic.NEXT), blocks);
+        section("What the next one buys", answer.of(AnswerTopic.NEXT), blocks);
         section(
                 "Left out",
                 answer.leftOut().stream().map(l -> l.candidate() + ": " + l.reason()).toList(),

@@ -17,13 +17,13 @@ public record FirstAnswer(
         String title,
         String scope,
         String lead,
-        List<Finding> findings,
-        Matrix matrix,
+        List<AnswerFinding> findings,
+        CandidateTable matrix,
         List<LeftOut> leftOut,
         List<NotAsked> notAsked) {
 
     /** What a finding is about. */
-    public enum Topic {
+    public enum AnswerTopic {
         FIRST("first"),
         FIRM("firm?"),
         UNLIKE("not alike"),
@@ -33,7 +33,7 @@ public record FirstAnswer(
 
         private final String words;
 
-        Topic(String words) {
+        AnswerTopic(String words) {
             this.words = words;
         }
 
@@ -43,7 +43,7 @@ public record FirstAnswer(
     }
 
     /** One thing to know, in one or two sentences. */
-    public record Finding(Topic topic, String text) {}
+    public record AnswerFinding(AnswerTopic topic, String text) {}
 
     /**
      * The candidates, best first.
@@ -51,8 +51,9 @@ public record FirstAnswer(
      * @param requirements the hard requirements in words, in the study's order
      * @param criteria short names of the criteria, in the study's order
      */
-    public record Matrix(List<String> requirements, List<String> criteria, List<Line> candidates) {
-        public Matrix {
+    public record CandidateTable(
+            List<String> requirements, List<String> criteria, List<CandidateLine> candidates) {
+        public CandidateTable {
             requirements = List.copyOf(requirements);
             criteria = List.copyOf(criteria);
             candidates = List.copyOf(candidates);
@@ -65,9 +66,9 @@ public record FirstAnswer(
      * @param met by requirement
      * @param values by criterion, with their units
      */
-    public record Line(
+    public record CandidateLine(
             int rank, String title, List<Boolean> met, double points, List<String> values) {
-        public Line {
+        public CandidateLine {
             met = List.copyOf(met);
             values = List.copyOf(values);
         }
@@ -86,7 +87,7 @@ public record FirstAnswer(
     }
 
     /** What is said of one topic. */
-    public List<String> of(Topic topic) {
-        return findings.stream().filter(f -> f.topic() == topic).map(Finding::text).toList();
+    public List<String> of(AnswerTopic topic) {
+        return findings.stream().filter(f -> f.topic() == topic).map(AnswerFinding::text).toList();
     }
 }

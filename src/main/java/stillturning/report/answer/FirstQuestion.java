@@ -19,12 +19,12 @@ import stillturning.report.AnswerWords;
 import stillturning.report.RankingOrder;
 import stillturning.report.ResultText;
 import stillturning.report.Spoken;
-import stillturning.report.answer.FirstAnswer.Finding;
+import stillturning.report.answer.FirstAnswer.AnswerFinding;
+import stillturning.report.answer.FirstAnswer.AnswerTopic;
+import stillturning.report.answer.FirstAnswer.CandidateLine;
+import stillturning.report.answer.FirstAnswer.CandidateTable;
 import stillturning.report.answer.FirstAnswer.LeftOut;
-import stillturning.report.answer.FirstAnswer.Line;
-import stillturning.report.answer.FirstAnswer.Matrix;
 import stillturning.report.answer.FirstAnswer.NotAsked;
-import stillturning.report.answer.FirstAnswer.Topic;
 import stillturning.report.pair.ValueMarks;
 import stillturning.sizing.result.SizingReport;
 
@@ -128,8 +128,8 @@ public record FirstQuestion(
                 .orElse("");
     }
 
-    private List<Finding> findings(RankingResult ranking) {
-        List<Finding> findings = new ArrayList<>();
+    private List<AnswerFinding> findings(RankingResult ranking) {
+        List<AnswerFinding> findings = new ArrayList<>();
         FirstWords first =
                 new FirstWords(
                         assessment,
@@ -137,41 +137,41 @@ public record FirstQuestion(
                         assessment.study().goals().weights().stream()
                                 .map(FirstQuestion::shortName)
                                 .toList());
-        add(findings, Topic.FIRST, List.of(first.who(equally(ranking, next(ranking)))));
-        add(findings, Topic.FIRM, first.firm(guesses));
-        add(findings, Topic.UNLIKE, new UnlikeWords(assessment, ranking, marks).sentences());
+        add(findings, AnswerTopic.FIRST, List.of(first.who(equally(ranking, next(ranking)))));
+        add(findings, AnswerTopic.FIRM, first.firm(guesses));
+        add(findings, AnswerTopic.UNLIKE, new UnlikeWords(assessment, ranking, marks).sentences());
         equal.ifPresent(
                 tried ->
                         add(
                                 findings,
-                                Topic.EQUAL_BATTERIES,
+                                AnswerTopic.EQUAL_BATTERIES,
                                 new BatteryWords(assessment, tried).sentences()));
         assessment.of(ranking.leader().name()).ifPresent(leader -> breaks(leader, findings));
-        add(findings, Topic.NEXT, first.next());
+        add(findings, AnswerTopic.NEXT, first.next());
         return findings;
     }
 
-    private void breaks(Appraisal leader, List<Finding> findings) {
+    private void breaks(Appraisal leader, List<AnswerFinding> findings) {
         Spoken spoken = new Spoken(leader.candidate());
         add(
                 findings,
-                Topic.BREAKS,
+                AnswerTopic.BREAKS,
                 new ShortcomingWords(leader, sizes, runUp)
                         .worstFirst().stream().map(spoken::sentence).toList());
     }
 
-    private static void add(List<Finding> findings, Topic topic, List<String> texts) {
-        texts.forEach(text -> findings.add(new Finding(topic, text)));
+    private static void add(List<AnswerFinding> findings, AnswerTopic topic, List<String> texts) {
+        texts.forEach(text -> findings.add(new AnswerFinding(topic, text)));
     }
 
-    private Matrix matrix() {
+    private CandidateTable matrix() {
         Study.Goals goals = assessment.study().goals();
         List<String> requirements =
                 assessment.appraisals().stream()
                         .findFirst()
                         .map(a -> a.met().stream().map(RequirementMet::requirement).toList())
                         .orElse(List.of());
-        return new Matrix(
+        return new CandidateTable(
                 requirements,
                 goals.weights().stream().map(FirstQuestion::shortName).toList(),
                 RankingOrder.of(assessment).stream().flatMap(a -> line(a).stream()).toList());
@@ -186,13 +186,13 @@ public record FirstQuestion(
         };
     }
 
-    private Optional<Line> line(Appraisal appraisal) {
+    private Optional<CandidateLine> line(Appraisal appraisal) {
         return assessment
                 .ranking()
                 .map(
                         ranking -> {
                             Standing standing = ranking.standing(appraisal.candidate().id());
-                            return new Line(
+                            return new CandidateLine(
                                     standing.rank(),
                                     appraisal.candidate().title(),
                                     appraisal.met().stream().map(RequirementMet::met).toList(),

@@ -169,7 +169,7 @@ final class ShortcomingWords {
     }
 
     private Optional<String> warnings() {
-        List<MissingWarnings.Missing> missing = MissingWarnings.of(leader);
+        List<MissingWarnings.MissingWarning> missing = MissingWarnings.of(leader);
         return missing.stream()
                 .findFirst()
                 .map(

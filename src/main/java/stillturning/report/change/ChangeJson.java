@@ -23,14 +23,14 @@ import stillturning.report.json.JsonTypes;
 public final class ChangeJson {
 
     /** Both states, and what is written otherwise now. */
-    public record Changed(List<TextChange> written, Assessment before, Assessment after) {
-        public Changed {
+    public record ChangedStudy(List<TextChange> written, Assessment before, Assessment after) {
+        public ChangedStudy {
             written = List.copyOf(written);
         }
     }
 
     /** One candidate in both. */
-    private record Candidate(Changed in, CandidateChange change) {}
+    private record Candidate(ChangedStudy in, CandidateChange change) {}
 
     /** A criterion's value in both. */
     private record Value(CriterionName criterion, double before, double after) {}
@@ -96,13 +96,13 @@ public final class ChangeJson {
                     .texts("possibleNoMore", c -> names(c.change.gone()));
 
     /** The document. */
-    public static final JsonDocument<Changed> CHANGES =
+    public static final JsonDocument<ChangedStudy> CHANGES =
             new JsonDocument<>(
                     "What changed between two states of a study",
                     "What is written otherwise, and what follows for each candidate.",
-                    JsonDocument.<Changed>start()
+                    JsonDocument.<ChangedStudy>start()
                             .text("study", c -> c.after.study().id())
-                            .list("written", WRITTEN, Changed::written)
+                            .list("written", WRITTEN, ChangedStudy::written)
                             .list("candidates", CANDIDATE, ChangeJson::candidates)
                             .says("Of either state, those that are there now first."));
 
@@ -112,7 +112,7 @@ public final class ChangeJson {
         return verdict.planned().engine().endurance().seconds();
     }
 
-    private static List<Candidate> candidates(Changed changed) {
+    private static List<Candidate> candidates(ChangedStudy changed) {
         return CandidateChange.between(changed.before, changed.after).stream()
                 .map(change -> new Candidate(changed, change))
                 .toList();

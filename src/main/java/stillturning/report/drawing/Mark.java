@@ -40,8 +40,8 @@ public sealed interface Mark {
      * @param key id of a symbol, or of a line as "line 3", counted from 0
      * @param title full name, shown by viewers when pointed at
      */
-    record Part(String key, String title, List<Mark> marks) implements Mark {
-        public Part {
+    record PartMarks(String key, String title, List<Mark> marks) implements Mark {
+        public PartMarks {
             marks = List.copyOf(marks);
         }
 

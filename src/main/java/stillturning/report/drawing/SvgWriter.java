@@ -41,13 +41,13 @@ final class SvgWriter {
         write(picture.marks());
         String id = picture.id();
         return """
-                <svg xmlns="http://www.w3.org/2000/svg" id="%1$s" %8$s \
-                viewBox="0 0 %2$s %3$s" role="img" aria-labelledby="%1$s-title %1$s-desc">
-                <title id="%1$s-title">%4$s</title>
-                <desc id="%1$s-desc">%5$s</desc>
-                <style>%6$s</style>
-                %7$s</svg>
-                """
+        <svg xmlns="http://www.w3.org/2000/svg" id="%1$s" %8$s \
+        viewBox="0 0 %2$s %3$s" role="img" aria-labelledby="%1$s-title %1$s-desc">
+        <title id="%1$s-title">%4$s</title>
+        <desc id="%1$s-desc">%5$s</desc>
+        <style>%6$s</style>
+        %7$s</svg>
+        """
                 .formatted(
                         id,
                         number(picture.width()),
@@ -71,7 +71,7 @@ final class SvgWriter {
                 write(path);
             } else if (mark instanceof Mark.Text text) {
                 write(text);
-            } else if (mark instanceof Mark.Part part) {
+            } else if (mark instanceof Mark.PartMarks part) {
                 write(part);
             }
         }
@@ -97,7 +97,7 @@ final class SvgWriter {
                 .append("</text>\n");
     }
 
-    private void write(Mark.Part part) {
+    private void write(Mark.PartMarks part) {
         body.append("<g id=\"")
                 .append(picture.id())
                 .append('-')

@@ -25,10 +25,10 @@ import stillturning.model.CriterionName;
 public record ExploredFront(
         Assessment assessment,
         Yardstick by,
-        List<Layout> front,
-        List<Layout> drawings,
-        Done search,
-        Beside beside) {
+        List<ExploredLayout> front,
+        List<ExploredLayout> drawings,
+        SearchExtent search,
+        FurtherFigures beside) {
 
     /**
      * A layout.
@@ -37,8 +37,8 @@ public record ExploredFront(
      * @param from title of what it was made from
      * @param steps changes from there, in words; none of a drawing as it is
      */
-    public record Layout(String id, String from, List<String> steps) {
-        public Layout {
+    public record ExploredLayout(String id, String from, List<String> steps) {
+        public ExploredLayout {
             steps = List.copyOf(steps);
         }
     }
@@ -50,7 +50,7 @@ public record ExploredFront(
      * @param bare layouts stripped of everything that was started from beside the drawings
      * @param whole whether everything within those changes was looked at
      */
-    public record Done(Tally tally, int mostSteps, int bare, boolean whole) {}
+    public record SearchExtent(Tally tally, int mostSteps, int bare, boolean whole) {}
 
     /**
      * What else was found out of the front, by the id of a layout.
@@ -59,8 +59,8 @@ public record ExploredFront(
      * @param pairs pairs of failures that end its engine though neither does alone; empty if that
      *     was not asked
      */
-    public record Beside(Map<String, Integer> brokenLimits, Map<String, Integer> pairs) {
-        public Beside {
+    public record FurtherFigures(Map<String, Integer> brokenLimits, Map<String, Integer> pairs) {
+        public FurtherFigures {
             brokenLimits = Map.copyOf(brokenLimits);
             pairs = Map.copyOf(pairs);
         }
@@ -69,7 +69,12 @@ public record ExploredFront(
     /** The same with the number of pairs that end the engine, by the id of a layout. */
     public ExploredFront withPairs(Map<String, Integer> pairs) {
         return new ExploredFront(
-                assessment, by, front, drawings, search, new Beside(beside.brokenLimits, pairs));
+                assessment,
+                by,
+                front,
+                drawings,
+                search,
+                new FurtherFigures(beside.brokenLimits, pairs));
     }
 
     public ExploredFront {
@@ -82,24 +87,24 @@ public record ExploredFront(
      *
      * @throws IllegalArgumentException if it is none of these
      */
-    public Appraisal of(Layout layout) {
+    public Appraisal of(ExploredLayout layout) {
         return assessment
                 .of(layout.id())
                 .orElseThrow(() -> new IllegalArgumentException("no layout " + layout.id()));
     }
 
     /** A layout's value by a criterion. */
-    public double value(Layout layout, CriterionName criterion) {
+    public double value(ExploredLayout layout, CriterionName criterion) {
         return requireNonNull(of(layout).measures().values().get(criterion), criterion.words());
     }
 
     /** Whether a drawing is on the front. */
-    public boolean isOnFront(Layout drawing) {
+    public boolean isOnFront(ExploredLayout drawing) {
         return front.stream().anyMatch(layout -> layout.id().equals(drawing.id()));
     }
 
     /** Requirements that a layout misses, in words. */
-    public List<String> missed(Layout layout) {
+    public List<String> missed(ExploredLayout layout) {
         return of(layout).met().stream()
                 .filter(met -> !met.met())
                 .map(RequirementMet::requirement)
@@ -107,7 +112,7 @@ public record ExploredFront(
     }
 
     /** The layout on the front that is made from a drawing by the fewest changes. */
-    public Optional<Layout> nearestFrom(Layout drawing) {
+    public Optional<ExploredLayout> nearestFrom(ExploredLayout drawing) {
         return front.stream()
                 .filter(layout -> layout.from().equals(drawing.from()))
                 .filter(layout -> !layout.steps().isEmpty())
@@ -115,14 +120,14 @@ public record ExploredFront(
     }
 
     /** Layouts on the front that are as good as a drawing by everything that is compared. */
-    public List<Layout> outdoing(Layout drawing) {
+    public List<ExploredLayout> outdoing(ExploredLayout drawing) {
         return front.stream()
                 .filter(layout -> !layout.id().equals(drawing.id()))
                 .filter(layout -> asGood(steps(layout), steps(drawing)))
                 .toList();
     }
 
-    private List<Double> steps(Layout layout) {
+    private List<Double> steps(ExploredLayout layout) {
         return by.of(of(layout).measures().values());
     }
 
@@ -131,7 +136,7 @@ public record ExploredFront(
     }
 
     /** By how much one is worse than another; below 0 if it is better. */
-    private double loss(Layout one, Layout other, CriterionName criterion) {
+    private double loss(ExploredLayout one, ExploredLayout other, CriterionName criterion) {
         double here = value(one, criterion);
         double there = value(other, criterion);
         if (here == there) {
@@ -141,7 +146,7 @@ public record ExploredFront(
     }
 
     /** The best by one criterion; the first of them where several are. */
-    public Optional<Layout> best(CriterionName criterion) {
+    public Optional<ExploredLayout> best(CriterionName criterion) {
         return front.stream().reduce((one, other) -> loss(one, other, criterion) > 0 ? other : one);
     }
 }

@@ -11,7 +11,7 @@ import stillturning.model.Candidate;
 import stillturning.parts.Part;
 import stillturning.parts.PartKind;
 import stillturning.parts.element.Protector;
-import stillturning.report.explored.ExploredFront.Layout;
+import stillturning.report.explored.ExploredFront.ExploredLayout;
 
 /** What layouts have in common, counted kind of part by kind of part. */
 final class Families {
@@ -23,14 +23,14 @@ final class Families {
     }
 
     /** Layouts with as many of each kind of source and of bus. */
-    record Family(String words, List<Layout> layouts) {
+    record Family(String words, List<ExploredLayout> layouts) {
         Family {
             layouts = List.copyOf(layouts);
         }
     }
 
     /** How many of each kind a layout has; wires, loads, grounds, plugs and protectors apart. */
-    Map<PartKind, Integer> counts(Layout layout) {
+    Map<PartKind, Integer> counts(ExploredLayout layout) {
         return counts(explored.of(layout).candidate());
     }
 
@@ -92,7 +92,7 @@ final class Families {
 
     /** Groups of the front by their sources and buses, the largest first. */
     List<Family> all() {
-        Map<String, List<Layout>> families = new LinkedHashMap<>();
+        Map<String, List<ExploredLayout>> families = new LinkedHashMap<>();
         explored.front()
                 .forEach(
                         layout ->
@@ -104,7 +104,7 @@ final class Families {
                 .toList();
     }
 
-    private String frame(Layout layout) {
+    private String frame(ExploredLayout layout) {
         Map<PartKind, Integer> counts =
                 new TreeMap<>(
                         Comparator.comparingInt(PartKind::order).thenComparing(PartKind::word));
@@ -121,7 +121,7 @@ final class Families {
     }
 
     /** What a layout has more and less of than another, kind by kind. */
-    List<String> against(Layout layout, Layout other) {
+    List<String> against(ExploredLayout layout, ExploredLayout other) {
         Map<PartKind, Integer> here = counts(layout);
         Map<PartKind, Integer> there = counts(other);
         Map<PartKind, Integer> more =

@@ -12,7 +12,7 @@ import stillturning.assess.front.Tally;
 import stillturning.model.CriterionName;
 import stillturning.parts.Part;
 import stillturning.report.ResultText;
-import stillturning.report.explored.ExploredFront.Layout;
+import stillturning.report.explored.ExploredFront.ExploredLayout;
 import stillturning.report.explored.Families.Family;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Grid;
@@ -69,9 +69,9 @@ public final class FrontBlocks {
     }
 
     /** One row for each layout on the front. */
-    public Table<Layout> table() {
-        List<Column<Layout>> columns = new ArrayList<>();
-        columns.add(words("layout", 24, Layout::id));
+    public Table<ExploredLayout> table() {
+        List<Column<ExploredLayout>> columns = new ArrayList<>();
+        columns.add(words("layout", 24, ExploredLayout::id));
         columns.add(words("made from", 36, this::origin));
         for (CriterionName criterion : criteria()) {
             columns.add(
@@ -109,7 +109,7 @@ public final class FrontBlocks {
     }
 
     /** Its values and its changes, a sentence each. */
-    public List<String> about(Layout layout) {
+    public List<String> about(ExploredLayout layout) {
         List<String> about = new ArrayList<>();
         about.add(
                 criteria().stream()
@@ -147,7 +147,7 @@ public final class FrontBlocks {
         };
     }
 
-    private static String number(Map<String, Integer> numbers, Layout layout) {
+    private static String number(Map<String, Integer> numbers, ExploredLayout layout) {
         return Optional.ofNullable(numbers.get(layout.id())).map(String::valueOf).orElse("unknown");
     }
 
@@ -156,7 +156,7 @@ public final class FrontBlocks {
     }
 
     /** From which drawing a layout was made, and by how many changes. */
-    public String origin(Layout layout) {
+    public String origin(ExploredLayout layout) {
         int steps = layout.steps().size();
         if (steps == 0) {
             return explored.drawings().stream().anyMatch(d -> d.id().equals(layout.id()))
@@ -204,7 +204,7 @@ public final class FrontBlocks {
         };
     }
 
-    private String best(CriterionName criterion, Layout best) {
+    private String best(CriterionName criterion, ExploredLayout best) {
         String value = ResultText.value(criterion, explored.value(best, criterion), currency);
         return superlative(criterion)
                 + " is "
@@ -222,8 +222,8 @@ public final class FrontBlocks {
      * What is paid for more minutes, from the best by the first criterion to the longest lasting.
      */
     private Optional<String> bought() {
-        Optional<Layout> first = explored.best(explored.by().criteria().get(0));
-        Optional<Layout> longest = explored.best(CriterionName.ENDURANCE);
+        Optional<ExploredLayout> first = explored.best(explored.by().criteria().get(0));
+        Optional<ExploredLayout> longest = explored.best(CriterionName.ENDURANCE);
         if (first.isEmpty() || longest.isEmpty() || first.equals(longest)) {
             return Optional.empty();
         }
@@ -240,7 +240,7 @@ public final class FrontBlocks {
                         + ".");
     }
 
-    private String changes(Layout from, Layout to) {
+    private String changes(ExploredLayout from, ExploredLayout to) {
         List<String> changes =
                 criteria().stream()
                         .map(
@@ -256,13 +256,14 @@ public final class FrontBlocks {
     }
 
     private String family(Family family) {
-        Layout plain = family.layouts().get(0);
-        String names = String.join(", ", family.layouts().stream().map(Layout::id).toList());
+        ExploredLayout plain = family.layouts().get(0);
+        String names =
+                String.join(", ", family.layouts().stream().map(ExploredLayout::id).toList());
         String own = family.words() + ": " + names;
         if (family.layouts().size() == 1) {
             return own + ".";
         }
-        Layout lightest =
+        ExploredLayout lightest =
                 family.layouts().stream()
                         .reduce(
                                 (one, other) ->
@@ -285,7 +286,7 @@ public final class FrontBlocks {
                 + ".";
     }
 
-    private String drawing(Layout drawing) {
+    private String drawing(ExploredLayout drawing) {
         String title = explored.of(drawing).candidate().title();
         List<String> missed = explored.missed(drawing);
         if (explored.isOnFront(drawing)) {
@@ -312,12 +313,12 @@ public final class FrontBlocks {
     }
 
     private List<Block> recipes() {
-        List<Layout> made =
+        List<ExploredLayout> made =
                 explored.front().stream().filter(layout -> !layout.steps().isEmpty()).toList();
         List<Block> blocks = new ArrayList<>();
         if (!made.isEmpty()) {
             blocks.add(new Heading("How each is made"));
-            for (Layout layout : made) {
+            for (ExploredLayout layout : made) {
                 blocks.add(new Words(layout.id() + ", from " + layout.from() + ":"));
                 blocks.add(new Points(layout.steps()));
             }
@@ -348,9 +349,9 @@ public final class FrontBlocks {
                                 .formatted(tally.left()));
         said.add(
                 "Nothing was refused by a guess: a layout is out when one failure, judged as in the"
-                        + " full assessment, breaks a hard requirement, or when its weight, price,"
-                        + " complexity and endurance alone show that it is outdone. Everything on the"
-                        + " front was read from its file and assessed in full.");
+                    + " full assessment, breaks a hard requirement, or when its weight, price,"
+                    + " complexity and endurance alone show that it is outdone. Everything on the"
+                    + " front was read from its file and assessed in full.");
         said.add(pairs(explored));
         said.add(
                 "Only changes from the program's catalogue were tried, and only from what is drawn"

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.model.CriterionName;
-import stillturning.report.explored.ExploredFront.Layout;
+import stillturning.report.explored.ExploredFront.ExploredLayout;
 import stillturning.report.json.JsonDocument;
 import stillturning.report.json.JsonShape;
 import stillturning.report.json.JsonType;
@@ -14,7 +14,7 @@ import stillturning.report.json.JsonTypes;
 /** What a search for simpler layouts found, for other programs. */
 public final class FrontJson {
 
-    private record Of(ExploredFront explored, Layout layout) {}
+    private record Of(ExploredFront explored, ExploredLayout layout) {}
 
     private record Value(CriterionName criterion, double value) {}
 
@@ -55,7 +55,10 @@ public final class FrontJson {
                     .says("Hard requirements that it misses.")
                     .texts(
                             "outdoneBy",
-                            d -> d.explored.outdoing(d.layout).stream().map(Layout::id).toList())
+                            d ->
+                                    d.explored.outdoing(d.layout).stream()
+                                            .map(ExploredLayout::id)
+                                            .toList())
                     .list("values", VALUE, d -> values(d.explored, d.layout));
 
     private static final JsonShape<Map.Entry<String, Integer>> MISSED =
@@ -104,7 +107,7 @@ public final class FrontJson {
         return Optional.ofNullable(numbers.get(of.layout.id()));
     }
 
-    private static List<Value> values(ExploredFront explored, Layout layout) {
+    private static List<Value> values(ExploredFront explored, ExploredLayout layout) {
         return Arrays.stream(CriterionName.values())
                 .map(c -> new Value(c, explored.value(layout, c)))
                 .toList();

@@ -16,7 +16,7 @@ import stillturning.report.drawing.Picture;
 import stillturning.report.drawing.Stroke;
 import stillturning.report.drawing.TextWidths;
 import stillturning.report.drawing.plot.Ticks;
-import stillturning.report.explored.ExploredFront.Layout;
+import stillturning.report.explored.ExploredFront.ExploredLayout;
 
 /** Weight against complexity: what is on the front as discs, what was drawn as squares. */
 public final class FrontPicture {
@@ -33,7 +33,7 @@ public final class FrontPicture {
     private static final int TICKS = 8;
 
     private final ExploredFront explored;
-    private final List<Layout> all;
+    private final List<ExploredLayout> all;
     private final Axis across;
     private final Axis up;
     private final List<Mark> marks = new ArrayList<>();
@@ -62,7 +62,7 @@ public final class FrontPicture {
     }
 
     private Axis axis(CriterionName criterion, double from, double to) {
-        ToDoubleFunction<Layout> value = layout -> explored.value(layout, criterion);
+        ToDoubleFunction<ExploredLayout> value = layout -> explored.value(layout, criterion);
         double low = all.stream().mapToDouble(value).min().orElse(0);
         double high = all.stream().mapToDouble(value).max().orElse(1);
         double room = Math.max((high - low) / TICKS, 0.5);
@@ -79,7 +79,7 @@ public final class FrontPicture {
                         Anchor.START,
                         new Mark.Type(Mark.Type.TITLE_SIZE, true, Colours.STROKE.light)));
         axes();
-        List<Layout> shown =
+        List<ExploredLayout> shown =
                 Stream.concat(
                                 explored.front().stream(),
                                 explored.drawings().stream().filter(d -> !explored.isOnFront(d)))
@@ -118,7 +118,7 @@ public final class FrontPicture {
         say("weight in kg", WIDTH - RIGHT, HEIGHT - BOTTOM + 32, Anchor.END);
     }
 
-    private void mark(Layout layout) {
+    private void mark(ExploredLayout layout) {
         if (explored.front().contains(layout)) {
             disc(layout);
         } else {
@@ -126,12 +126,12 @@ public final class FrontPicture {
         }
     }
 
-    private void disc(Layout layout) {
+    private void disc(ExploredLayout layout) {
         double x = x(layout);
         double y = y(layout);
         boolean drawn = layout.steps().isEmpty();
         marks.add(
-                new Mark.Part(
+                new Mark.PartMarks(
                         layout.id(),
                         layout.id(),
                         List.of(
@@ -141,7 +141,7 @@ public final class FrontPicture {
         label(layout, x, y);
     }
 
-    private void square(Layout drawing) {
+    private void square(ExploredLayout drawing) {
         double x = x(drawing);
         double y = y(drawing);
         boolean meets = explored.missed(drawing).isEmpty();
@@ -157,12 +157,12 @@ public final class FrontPicture {
                                     x + HALF, y - HALF),
                             Stroke.line(1.6, ink)));
         }
-        marks.add(new Mark.Part(drawing.id(), drawing.id(), own));
+        marks.add(new Mark.PartMarks(drawing.id(), drawing.id(), own));
         label(drawing, x, y);
     }
 
     /** Beside its mark, on the side on which there is room, below what is written there. */
-    private void label(Layout layout, double x, double y) {
+    private void label(ExploredLayout layout, double x, double y) {
         String words = layout.id() + ", " + lasts(layout);
         double width = TextWidths.of(words, SIZE, false);
         boolean toTheRight = x + HALF + GAP + width < WIDTH - GAP;
@@ -195,15 +195,15 @@ public final class FrontPicture {
         say("crossed: misses a requirement", LEFT + 530, y, Anchor.START);
     }
 
-    private String lasts(Layout layout) {
+    private String lasts(ExploredLayout layout) {
         return ResultText.seconds(explored.value(layout, CriterionName.ENDURANCE));
     }
 
-    private double x(Layout layout) {
+    private double x(ExploredLayout layout) {
         return across.place(explored.value(layout, CriterionName.WEIGHT));
     }
 
-    private double y(Layout layout) {
+    private double y(ExploredLayout layout) {
         return up.place(explored.value(layout, CriterionName.COMPLEXITY));
     }
 

@@ -12,7 +12,7 @@ import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.report.FailureRows;
 import stillturning.report.StoryFacts;
-import stillturning.report.explorer.NumberedTexts.Text;
+import stillturning.report.explorer.NumberedTexts.NumberedText;
 import stillturning.report.oneline.DrawingStates;
 import stillturning.report.paper.PrintedNames;
 import stillturning.story.Pilot;
@@ -131,7 +131,7 @@ final class CandidateCode {
         boolean limited = Double.isFinite(verdict.planned().engine().endurance().seconds());
         List<Object> tree = new ArrayList<>();
         tree.add(OUTCOMES.indexOf(verdict.outcome()));
-        tree.add(new Text(limited ? StoryFacts.endurance(verdict.planned()) : ""));
+        tree.add(new NumberedText(limited ? StoryFacts.endurance(verdict.planned()) : ""));
         for (Pilot pilot : Pilot.values()) {
             List<Object> story = played.stories.getOrDefault(pilot, List.of());
             tree.add(story.isEmpty() ? 0 : flown(verdict, pilot, story));
@@ -144,9 +144,9 @@ final class CandidateCode {
         List<Object> flown = new ArrayList<>();
         flown.add(OUTCOMES.indexOf(verdict.outcome(pilot)));
         flown.add(stories.getOrDefault(story, 0));
-        for (StoryFacts.Fact fact : StoryFacts.brief(verdict, pilot)) {
-            flown.add(new Text(fact.label()));
-            flown.add(new Text(in(fact.value())));
+        for (StoryFacts.StoryFact fact : StoryFacts.brief(verdict, pilot)) {
+            flown.add(new NumberedText(fact.label()));
+            flown.add(new NumberedText(in(fact.value())));
         }
         return flown;
     }

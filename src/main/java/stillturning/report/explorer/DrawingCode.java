@@ -17,7 +17,7 @@ import stillturning.report.drawing.layout.OneLine;
 import stillturning.report.drawing.layout.Sheet;
 import stillturning.report.oneline.CandidateDrawing;
 import stillturning.report.oneline.DrawingStates;
-import stillturning.report.oneline.DrawingStates.Shown;
+import stillturning.report.oneline.DrawingStates.ShownStates;
 import stillturning.report.oneline.DrawnCandidate;
 import stillturning.story.Snapshot;
 
@@ -70,7 +70,7 @@ final class DrawingCode {
         return new DrawingStates(candidate, drawn, failure, before);
     }
 
-    String letters(Shown shown) {
+    String letters(ShownStates shown) {
         StringBuilder letters = new StringBuilder();
         for (DiagramSymbol symbol : drawn.diagram().symbols()) {
             char letter = letter(shown.symbols().getOrDefault(symbol.id(), MarkState.PLAIN));
@@ -156,7 +156,7 @@ final class DrawingCode {
     private static Map<String, List<Mark.Path>> strokes(List<Mark> marks) {
         Map<String, List<Mark.Path>> strokes = new LinkedHashMap<>();
         for (Mark mark : marks) {
-            if (mark instanceof Mark.Part part) {
+            if (mark instanceof Mark.PartMarks part) {
                 List<Mark.Path> paths = strokes.computeIfAbsent(part.key(), k -> new ArrayList<>());
                 part.marks().stream().flatMap(DrawingCode::path).forEach(paths::add);
             }

@@ -23,7 +23,7 @@ import stillturning.report.FailureRows;
 import stillturning.report.OutcomeMark;
 import stillturning.report.RankingOrder;
 import stillturning.report.drawing.MarkState;
-import stillturning.report.explorer.NumberedTexts.Text;
+import stillturning.report.explorer.NumberedTexts.NumberedText;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.page.ExplorerSection;
 import stillturning.story.Pilot;
@@ -123,9 +123,9 @@ public final class Explorer {
 
     /** Kind, name and label of each failure, and what it does to each candidate that has it. */
     private static List<Object> failures(
-            List<FailureRows.Row> rows, List<CandidateCode> candidates) {
+            List<FailureRows.FailureRow> rows, List<CandidateCode> candidates) {
         List<Object> failures = new ArrayList<>();
-        for (FailureRows.Row row : rows) {
+        for (FailureRows.FailureRow row : rows) {
             List<Object> cells = new ArrayList<>();
             String label = "";
             for (int i = 0; i < candidates.size(); i++) {
@@ -138,7 +138,7 @@ public final class Explorer {
                     cells.add(0);
                 }
             }
-            failures.add(List.of(new Text(row.kind()), row.failure(), label, cells));
+            failures.add(List.of(new NumberedText(row.kind()), row.failure(), label, cells));
         }
         return failures;
     }

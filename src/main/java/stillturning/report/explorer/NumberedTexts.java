@@ -13,7 +13,7 @@ import stillturning.report.page.Printable;
 final class NumberedTexts {
 
     /** A text that is kept in the table. */
-    record Text(String words) {}
+    record NumberedText(String words) {}
 
     private final Map<String, Integer> uses = new LinkedHashMap<>();
     private final Map<String, Integer> numbers = new HashMap<>();
@@ -21,8 +21,8 @@ final class NumberedTexts {
     private NumberedTexts() {}
 
     /**
-     * The tree with a number in the place of every {@link Text}, and beside its own fields {@code
-     * texts}, which they count from 0.
+     * The tree with a number in the place of every {@link NumberedText}, and beside its own fields
+     * {@code texts}, which they count from 0.
      */
     static Map<String, Object> numbered(Map<String, Object> tree) {
         NumberedTexts table = new NumberedTexts();
@@ -43,7 +43,7 @@ final class NumberedTexts {
     }
 
     private void count(Object part) {
-        if (part instanceof Text text) {
+        if (part instanceof NumberedText text) {
             uses.merge(text.words, 1, Integer::sum);
         } else if (part instanceof List<?> list) {
             list.forEach(this::count);
@@ -59,7 +59,7 @@ final class NumberedTexts {
     }
 
     private Object replaced(Object part) {
-        if (part instanceof Text text) {
+        if (part instanceof NumberedText text) {
             return numbers.getOrDefault(text.words, 0);
         } else if (part instanceof List<?> list) {
             List<Object> parts = new ArrayList<>();

@@ -16,11 +16,11 @@ import stillturning.assess.verdict.Verdict;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.Event.Kind;
+import stillturning.reliability.combined.Event.EventKind;
 import stillturning.reliability.cutset.CutSets;
 import stillturning.reliability.cutset.Healing;
 import stillturning.reliability.likelihood.SetShare;
-import stillturning.report.explorer.NumberedTexts.Text;
+import stillturning.report.explorer.NumberedTexts.NumberedText;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.story.UntoldStory;
 
@@ -71,7 +71,7 @@ final class PairCode {
 
     /** A pilot who does nothing is no failure: the page asks for him in its own way. */
     private boolean offered(int event) {
-        return events.get(event).kind() != Kind.IDLE_PILOT;
+        return events.get(event).kind() != EventKind.IDLE_PILOT;
     }
 
     private boolean judged(List<Integer> pair, Map<List<Integer>, Verdict> told) {
@@ -106,8 +106,8 @@ final class PairCode {
         List<Object> names = new ArrayList<>();
         for (int i = 0; i < events.size(); i++) {
             String name = offered(i) ? events.get(i).name() : "";
-            names.add(new Text(name));
-            names.add(new Text(called.apply(name)));
+            names.add(new NumberedText(name));
+            names.add(new NumberedText(called.apply(name)));
         }
         tree.put("events", names);
         tree.put("alone", alone(sets.minimal()));

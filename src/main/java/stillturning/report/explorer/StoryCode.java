@@ -12,7 +12,7 @@ import stillturning.report.drawing.plot.Graph;
 import stillturning.report.drawing.plot.Plot;
 import stillturning.report.drawing.plot.Series;
 import stillturning.report.drawing.plot.StateRow;
-import stillturning.report.explorer.NumberedTexts.Text;
+import stillturning.report.explorer.NumberedTexts.NumberedText;
 import stillturning.report.oneline.DrawingStates;
 import stillturning.story.WatchedStory;
 
@@ -54,15 +54,15 @@ final class StoryCode {
     private List<Object> moments(DrawingCode drawing, DrawingStates states, String before) {
         List<Object> moments = new ArrayList<>();
         String look = before;
-        for (List<EventLines.Line> together : instants(EventLines.of(watched.story()))) {
+        for (List<EventLines.EventLine> together : instants(EventLines.of(watched.story()))) {
             double seconds = together.get(together.size() - 1).seconds();
             String now = drawing.letters(states.at(watched.at(seconds)));
             List<Object> moment = new ArrayList<>();
             moment.add(number(seconds));
-            moment.add(new Text(DrawingCode.changes(look, now)));
-            for (EventLines.Line line : together) {
-                moment.add(new Text(line.time()));
-                moment.add(new Text(called.apply(line.event())));
+            moment.add(new NumberedText(DrawingCode.changes(look, now)));
+            for (EventLines.EventLine line : together) {
+                moment.add(new NumberedText(line.time()));
+                moment.add(new NumberedText(called.apply(line.event())));
                 moment.add(line.because());
             }
             moments.add(moment);
@@ -71,10 +71,10 @@ final class StoryCode {
         return moments;
     }
 
-    private static List<List<EventLines.Line>> instants(List<EventLines.Line> lines) {
-        List<List<EventLines.Line>> instants = new ArrayList<>();
+    private static List<List<EventLines.EventLine>> instants(List<EventLines.EventLine> lines) {
+        List<List<EventLines.EventLine>> instants = new ArrayList<>();
         double before = Double.NEGATIVE_INFINITY;
-        for (EventLines.Line line : lines) {
+        for (EventLines.EventLine line : lines) {
             if (line.seconds() - before >= ONE_MOMENT) {
                 instants.add(new ArrayList<>());
             }
@@ -91,8 +91,8 @@ final class StoryCode {
             Graph one = plot.graphs().get(graph);
             for (Series series : one.series()) {
                 all.add(graph);
-                all.add(new Text(called.apply(series.name())));
-                all.add(new Text(samples(series)));
+                all.add(new NumberedText(called.apply(series.name())));
+                all.add(new NumberedText(samples(series)));
             }
         }
         return all;
@@ -113,9 +113,9 @@ final class StoryCode {
     private List<Object> bars() {
         List<Object> all = new ArrayList<>();
         for (StateRow row : plot.states()) {
-            all.add(new Text(called.apply(row.name())));
+            all.add(new NumberedText(called.apply(row.name())));
             all.add(
-                    new Text(
+                    new NumberedText(
                             row.spans().stream()
                                     .map(s -> number(s.fromSeconds()) + " " + s.label())
                                     .collect(Collectors.joining(","))));

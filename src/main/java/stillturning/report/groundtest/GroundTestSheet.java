@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import stillturning.quantity.Formats;
 import stillturning.reliability.groundtest.Configuration;
 import stillturning.reliability.groundtest.GroundTest;
-import stillturning.reliability.groundtest.InstrumentReading.Of;
+import stillturning.reliability.groundtest.InstrumentReading.MeasuredQuantity;
 import stillturning.reliability.groundtest.NotShown;
 import stillturning.reliability.groundtest.NotShown.Why;
 import stillturning.reliability.groundtest.Stage;
@@ -77,9 +77,9 @@ public final class GroundTestSheet {
                 new Note(
                         "Played in this order, at this pace and half as quickly: nothing is harmed,"
                                 + " if nothing is wrong. Limits hold what both played, and "
-                                + allowance(Of.VOLTS, "V")
+                                + allowance(MeasuredQuantity.VOLTS, "V")
                                 + " and "
-                                + allowance(Of.AMPS, "A")
+                                + allowance(MeasuredQuantity.AMPS, "A")
                                 + " for instruments and for what is stated of loads (guesses)."));
         blocks.add(
                 new Warning(
@@ -96,7 +96,7 @@ public final class GroundTestSheet {
                                         + " touched.")));
     }
 
-    private static String allowance(Of of, String unit) {
+    private static String allowance(MeasuredQuantity of, String unit) {
         return StepWords.shown(of, of.allowance(0))
                 + " "
                 + unit

@@ -11,7 +11,7 @@ import stillturning.quantity.UnitSystem;
 import stillturning.reliability.groundtest.NotShown;
 import stillturning.reliability.groundtest.Stage;
 import stillturning.reliability.groundtest.TestStep;
-import stillturning.report.groundtest.PlannedTest.Asked;
+import stillturning.report.groundtest.PlannedTest.AskedReading;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
 
@@ -59,9 +59,9 @@ public final class GroundTestTables {
      * A row for each step and reading, with a cell for what is measured: what a spreadsheet fills
      * in.
      */
-    public static Table<Asked> form(PlannedTest test) {
+    public static Table<AskedReading> form(PlannedTest test) {
         StepWords said = new StepWords(test);
-        List<Column<Asked>> columns =
+        List<Column<AskedReading>> columns =
                 List.of(
                         figures("step", 4, asked -> String.valueOf(asked.step())),
                         words(
@@ -91,17 +91,17 @@ public final class GroundTestTables {
                 UnitSystem.METRIC);
     }
 
-    private static String act(StepWords said, Asked asked) {
+    private static String act(StepWords said, AskedReading asked) {
         return step(asked).map(said::act).orElse("all as in flight");
     }
 
-    private static String expected(StepWords said, Asked asked) {
+    private static String expected(StepWords said, AskedReading asked) {
         return step(asked)
                 .map(step -> said.expected(asked.stage().configuration(), step.expected()))
                 .orElse("");
     }
 
-    private static Optional<TestStep> step(Asked asked) {
+    private static Optional<TestStep> step(AskedReading asked) {
         return asked.stage().steps().stream()
                 .filter(step -> step.number() == asked.step())
                 .findFirst();

@@ -20,24 +20,25 @@ public record PlannedTest(Candidate candidate, List<String> engineLoads, GroundT
      *
      * @param step its number; 0 for none
      */
-    public record Asked(Stage stage, int step, InstrumentReading reading) {}
+    public record AskedReading(Stage stage, int step, InstrumentReading reading) {}
 
     public PlannedTest {
         engineLoads = List.copyOf(engineLoads);
     }
 
     /** Every reading, in the order in which they are taken. */
-    public List<Asked> readings() {
+    public List<AskedReading> readings() {
         return plan.stages().stream()
                 .flatMap(
                         stage ->
                                 Stream.concat(
-                                        stage.readings().stream().map(r -> new Asked(stage, 0, r)),
+                                        stage.readings().stream()
+                                                .map(r -> new AskedReading(stage, 0, r)),
                                         stage.steps().stream().flatMap(s -> of(stage, s))))
                 .toList();
     }
 
-    private static Stream<Asked> of(Stage stage, TestStep step) {
-        return step.readings().stream().map(r -> new Asked(stage, step.number(), r));
+    private static Stream<AskedReading> of(Stage stage, TestStep step) {
+        return step.readings().stream().map(r -> new AskedReading(stage, step.number(), r));
     }
 }

@@ -131,7 +131,7 @@ final class StepWords {
         };
     }
 
-    private static String heard(PilotView.Engine engine) {
+    private static String heard(PilotView.EngineSound engine) {
         return "the engine " + engine.words();
     }
 
@@ -161,12 +161,13 @@ final class StepWords {
         return shown(reading.of(), reading.high());
     }
 
-    static String shown(InstrumentReading.Of of, double value) {
-        String text = Formats.fixed(value, of == InstrumentReading.Of.OUT_SECONDS ? 2 : 1);
+    static String shown(InstrumentReading.MeasuredQuantity of, double value) {
+        String text =
+                Formats.fixed(value, of == InstrumentReading.MeasuredQuantity.OUT_SECONDS ? 2 : 1);
         return text.matches("-0\\.0+") ? text.substring(1) : text;
     }
 
-    static String unit(InstrumentReading.Of of) {
+    static String unit(InstrumentReading.MeasuredQuantity of) {
         return switch (of) {
             case VOLTS -> "V";
             case AMPS -> "A";

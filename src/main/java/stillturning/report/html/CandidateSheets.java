@@ -20,7 +20,7 @@ import stillturning.report.drawing.diagram.Diagram;
 import stillturning.report.drawing.layout.OneLine;
 import stillturning.report.oneline.CandidateDrawing;
 import stillturning.report.page.Page.CandidateSheet;
-import stillturning.report.page.Page.Counts;
+import stillturning.report.page.Page.CountList;
 import stillturning.report.page.Page.Fact;
 import stillturning.report.page.Page.FactGroup;
 import stillturning.report.page.Page.Link;
@@ -57,7 +57,7 @@ final class CandidateSheets {
                 drawing(number, candidate),
                 grounds(candidate),
                 burdens(appraisal.measures().burdens()),
-                new Counts(
+                new CountList(
                         appraisal.measures().complexity().counts().entrySet().stream()
                                 .map(
                                         e ->
@@ -143,9 +143,9 @@ final class CandidateSheets {
         return facts;
     }
 
-    private static List<StoryFacts.Fact> moves(Appraisal appraisal) {
+    private static List<StoryFacts.StoryFact> moves(Appraisal appraisal) {
         return MoveTexts.findings(appraisal.candidate(), appraisal.cases().harmfulMoves()).stream()
-                .map(words -> new StoryFacts.Fact("finding", words))
+                .map(words -> new StoryFacts.StoryFact("finding", words))
                 .toList();
     }
 
@@ -164,7 +164,7 @@ final class CandidateSheets {
         return groups.stream().filter(group -> !group.facts().isEmpty()).toList();
     }
 
-    private static FactGroup group(String heading, List<StoryFacts.Fact> facts) {
+    private static FactGroup group(String heading, List<StoryFacts.StoryFact> facts) {
         return new FactGroup(
                 heading, facts.stream().map(f -> new Fact(f.label(), f.value())).toList());
     }

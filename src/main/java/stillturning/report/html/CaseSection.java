@@ -11,21 +11,21 @@ import stillturning.quantity.Formats;
 import stillturning.report.StoryFacts;
 import stillturning.report.page.Page.CaseCell;
 import stillturning.report.page.Page.CaseRow;
-import stillturning.report.page.Page.Cases;
+import stillturning.report.page.Page.CaseTable;
 import stillturning.report.page.Page.Fact;
-import stillturning.report.page.Page.Mark;
+import stillturning.report.page.Page.OutcomeSign;
 import stillturning.report.terminal.CaseTexts;
 
 /** What happens when one of the study's own cases comes about, case by candidate. */
 final class CaseSection {
 
     private static final CaseCell ABSENT =
-            new CaseCell(new Mark("", CaseTexts.ABSENT, "o-none"), List.of(), "");
+            new CaseCell(new OutcomeSign("", CaseTexts.ABSENT, "o-none"), List.of(), "");
 
     private CaseSection() {}
 
     /** The section; empty where the study names no cases. */
-    static Optional<Cases> of(
+    static Optional<CaseTable> of(
             List<CandidateCases> all, List<Appraisal> appraisals, StoryChapters stories) {
         int cases = all.isEmpty() ? 0 : all.get(0).cases().size();
         List<CaseRow> rows = new ArrayList<>();
@@ -40,7 +40,7 @@ final class CaseSection {
                 CaseTexts.facts(all).stream().map(f -> new Fact(f.label(), f.value())).toList();
         return rows.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Cases(HtmlPage.links(appraisals), rows, meanings));
+                : Optional.of(new CaseTable(HtmlPage.links(appraisals), rows, meanings));
     }
 
     private static CaseCell cell(int candidate, Case one, StoryChapters stories) {

@@ -21,14 +21,14 @@ import stillturning.report.Reasons;
 import stillturning.report.ResultText;
 import stillturning.report.page.Block;
 import stillturning.report.page.Document.Chapter;
-import stillturning.report.page.Page.Comparison;
 import stillturning.report.page.Page.CriterionHead;
 import stillturning.report.page.Page.Fact;
 import stillturning.report.page.Page.Link;
-import stillturning.report.page.Page.RankRow;
-import stillturning.report.page.Page.Share;
-import stillturning.report.page.Page.ShareRow;
-import stillturning.report.page.Page.Shares;
+import stillturning.report.page.Page.RankShareRow;
+import stillturning.report.page.Page.RankShareTable;
+import stillturning.report.page.Page.RankingRow;
+import stillturning.report.page.Page.RankingSection;
+import stillturning.report.page.Page.ScoreCell;
 import stillturning.report.ranking.ScaleTexts;
 
 /** The ranking, its reasons, and how firmly it stands. */
@@ -47,7 +47,7 @@ final class ComparisonSection {
         appraisals = RankingOrder.of(assessment);
     }
 
-    static Comparison of(Assessment assessment, List<Chapter> behind) {
+    static RankingSection of(Assessment assessment, List<Chapter> behind) {
         List<Fact> unassessed =
                 assessment.unassessed().stream()
                         .map(u -> new Fact(title(assessment, u.candidate()), u.reason()))
@@ -59,12 +59,12 @@ final class ComparisonSection {
                                 new ComparisonSection(assessment, ranking)
                                         .section(unassessed, behind))
                 .orElse(
-                        new Comparison(
+                        new RankingSection(
                                 List.of(),
                                 List.of(),
                                 List.of(),
                                 List.of(),
-                                new Shares(List.of(), List.of(), ""),
+                                new RankShareTable(List.of(), List.of(), ""),
                                 List.of(),
                                 unassessed,
                                 behind));
@@ -74,10 +74,10 @@ final class ComparisonSection {
         return assessment.study().candidate(candidate).map(c -> c.title()).orElse(candidate);
     }
 
-    private Comparison section(List<Fact> unassessed, List<Chapter> behind) {
+    private RankingSection section(List<Fact> unassessed, List<Chapter> behind) {
         Reasons reasons = new Reasons(assessment, ranking);
         List<Link> links = HtmlPage.links(appraisals);
-        List<RankRow> rows = new ArrayList<>();
+        List<RankingRow> rows = new ArrayList<>();
         List<Fact> why = new ArrayList<>();
         for (int i = 0; i < appraisals.size(); i++) {
             Standing standing = ranking.standing(appraisals.get(i).candidate().id());
@@ -85,7 +85,7 @@ final class ComparisonSection {
             String head = standing.rank() == 1 ? "Why first: " : "Why not: ";
             why.add(new Fact(head + links.get(i).words(), reasons.of(standing.name())));
         }
-        return new Comparison(
+        return new RankingSection(
                 ranking.scales().stream().map(ComparisonSection::head).toList(),
                 rows,
                 scales(),
@@ -110,8 +110,8 @@ final class ComparisonSection {
         return new CriterionHead(scale.criterion(), Formats.percent(scale.weight()));
     }
 
-    private RankRow row(Standing standing, Link link) {
-        List<Share> shares = new ArrayList<>();
+    private RankingRow row(Standing standing, Link link) {
+        List<ScoreCell> shares = new ArrayList<>();
         for (int i = 0; i < standing.contributions().size(); i++) {
             shares.add(share(standing.contributions().get(i), weights().get(i)));
         }
@@ -126,7 +126,7 @@ final class ComparisonSection {
                                 + standing.dominatedBy().stream()
                                         .map(c -> title(assessment, c))
                                         .collect(Collectors.joining(", ")));
-        return new RankRow(
+        return new RankingRow(
                 String.valueOf(standing.rank()),
                 link,
                 Formats.fixed(standing.total(), 3),
@@ -138,24 +138,24 @@ final class ComparisonSection {
         return assessment.study().goals().weights();
     }
 
-    private Share share(Contribution contribution, Weight weight) {
+    private ScoreCell share(Contribution contribution, Weight weight) {
         String currency = assessment.study().heading().currency();
-        return new Share(
+        return new ScoreCell(
                 ResultText.value(weight.criterion(), contribution.value(), currency),
                 "+" + Formats.fixed(contribution.points(), 3),
                 Formats.fixed(100 * contribution.worth(), 0));
     }
 
-    private Shares shares() {
+    private RankShareTable shares() {
         List<RankShares> all = ranking.robustness().shares();
-        return new Shares(
+        return new RankShareTable(
                 IntStream.rangeClosed(1, all.size()).mapToObj(String::valueOf).toList(),
                 all.stream().map(this::shareRow).toList(),
                 LeaderFirmness.method(ranking.robustness()));
     }
 
-    private ShareRow shareRow(RankShares shares) {
-        return new ShareRow(
+    private RankShareRow shareRow(RankShares shares) {
+        return new RankShareRow(
                 title(assessment, shares.name()),
                 shares.byRank().stream().map(Formats::percent).toList(),
                 favouredBy(shares.centralWeights()));

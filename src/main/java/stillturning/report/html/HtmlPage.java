@@ -20,19 +20,19 @@ import stillturning.report.EventLines;
 import stillturning.report.NormalFlightTexts;
 import stillturning.report.RankingOrder;
 import stillturning.report.UntoldTexts;
-import stillturning.report.html.PageContents.Front;
+import stillturning.report.html.PageContents.FrontMatter;
 import stillturning.report.page.Document.Chapter;
 import stillturning.report.page.ExplorerSection;
 import stillturning.report.page.JointSection;
 import stillturning.report.page.Page;
-import stillturning.report.page.Page.Answer;
+import stillturning.report.page.Page.AnswerSection;
 import stillturning.report.page.Page.Fact;
 import stillturning.report.page.Page.Foot;
 import stillturning.report.page.Page.GuessRow;
 import stillturning.report.page.Page.GuessSection;
-import stillturning.report.page.Page.Head;
 import stillturning.report.page.Page.Link;
-import stillturning.report.page.Page.Met;
+import stillturning.report.page.Page.MetMark;
+import stillturning.report.page.Page.PageHead;
 import stillturning.report.page.Page.RequirementRow;
 import stillturning.report.page.Printable;
 import stillturning.report.page.ReplayedReport;
@@ -52,7 +52,7 @@ public final class HtmlPage {
     private final List<SizingReport> sizes;
     private final List<CandidateCases> cases;
     private final Optional<JointSection> together;
-    private final Front front;
+    private final FrontMatter front;
     private final List<Chapter> decision;
     private final Optional<ExplorerSection> explorer;
     private final Optional<Chapter> groundTest;
@@ -106,7 +106,7 @@ public final class HtmlPage {
                 explorer);
     }
 
-    private Head head() {
+    private PageHead head() {
         Study.Goals goals = study.goals();
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("The question", AnswerWords.QUESTION));
@@ -131,7 +131,7 @@ public final class HtmlPage {
                                 + ", with "
                                 + appraisals.stream().mapToInt(a -> a.singles().size()).sum()
                                 + " single failures told one by one"));
-        return new Head(
+        return new PageHead(
                 study.heading().title(),
                 study.heading().about(),
                 facts,
@@ -147,13 +147,13 @@ public final class HtmlPage {
         return running.size() + ", together " + Formats.fixed(amps, 1) + " A on average";
     }
 
-    private Answer answer() {
+    private AnswerSection answer() {
         List<Link> links = links(appraisals);
         if (assessment.ranking().isEmpty()) {
-            return new Answer(
+            return new AnswerSection(
                     "No candidate could be computed.", "", links, List.of(), List.of(), List.of());
         }
-        return new Answer(
+        return new AnswerSection(
                 lead(), AnswerWords.why(assessment), links, requirements(), unwell(), untold());
     }
 
@@ -201,10 +201,10 @@ public final class HtmlPage {
         List<RequirementRow> rows = new ArrayList<>();
         for (int i = 0; i < study.goals().requirements().size(); i++) {
             int row = i;
-            List<Met> cells =
+            List<MetMark> cells =
                     appraisals.stream()
                             .map(a -> a.met().get(row))
-                            .map(m -> new Met(m.met(), m.reasonInFull()))
+                            .map(m -> new MetMark(m.met(), m.reasonInFull()))
                             .toList();
             rows.add(new RequirementRow(study.goals().requirements().get(i).inWords(), cells));
         }

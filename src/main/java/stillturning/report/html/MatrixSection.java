@@ -14,17 +14,18 @@ import stillturning.report.FailureRows;
 import stillturning.report.OutcomeMark;
 import stillturning.report.StoryFacts;
 import stillturning.report.page.Page.Fact;
-import stillturning.report.page.Page.Mark;
 import stillturning.report.page.Page.Matrix;
 import stillturning.report.page.Page.MatrixCell;
 import stillturning.report.page.Page.MatrixGroup;
 import stillturning.report.page.Page.MatrixPart;
 import stillturning.report.page.Page.MatrixRow;
+import stillturning.report.page.Page.OutcomeSign;
 
 /** The matrix failure by candidate, from grave to mild. */
 final class MatrixSection {
 
-    private static final MatrixCell ABSENT = new MatrixCell(new Mark("", "", "absent"), "", "");
+    private static final MatrixCell ABSENT =
+            new MatrixCell(new OutcomeSign("", "", "absent"), "", "");
 
     private final List<Appraisal> appraisals;
     private final StoryChapters stories;
@@ -36,7 +37,7 @@ final class MatrixSection {
 
     static Matrix of(List<Appraisal> appraisals, StoryChapters stories) {
         MatrixSection section = new MatrixSection(appraisals, stories);
-        List<FailureRows.Row> rows = FailureRows.of(appraisals);
+        List<FailureRows.FailureRow> rows = FailureRows.of(appraisals);
         List<MatrixPart> parts = new ArrayList<>();
         section.part(
                         "Failures that reach the engine in at least one candidate",
@@ -59,9 +60,10 @@ final class MatrixSection {
         return new Matrix(HtmlPage.links(appraisals), legend(), parts);
     }
 
-    static Mark mark(Outcome outcome) {
+    static OutcomeSign mark(Outcome outcome) {
         OutcomeMark mark = OutcomeMark.of(outcome);
-        return new Mark(mark.sign(), mark.word(), "o-" + mark.name().toLowerCase(Locale.ROOT));
+        return new OutcomeSign(
+                mark.sign(), mark.word(), "o-" + mark.name().toLowerCase(Locale.ROOT));
     }
 
     private static List<Fact> legend() {
@@ -75,8 +77,8 @@ final class MatrixSection {
     private Optional<MatrixPart> part(
             String heading,
             boolean open,
-            List<FailureRows.Row> rows,
-            Predicate<FailureRows.Row> wanted) {
+            List<FailureRows.FailureRow> rows,
+            Predicate<FailureRows.FailureRow> wanted) {
         Map<String, List<MatrixRow>> groups = new LinkedHashMap<>();
         rows.stream()
                 .filter(wanted)
@@ -96,7 +98,7 @@ final class MatrixSection {
                                         .toList()));
     }
 
-    private MatrixRow row(FailureRows.Row row) {
+    private MatrixRow row(FailureRows.FailureRow row) {
         List<MatrixCell> cells = new ArrayList<>();
         for (int i = 0; i < appraisals.size(); i++) {
             int candidate = i;

@@ -26,7 +26,7 @@ public record PageContents(
         List<CandidateCases> cases,
         List<SizingReport> sizes,
         Optional<JointSection> together,
-        Front front,
+        FrontMatter front,
         List<Chapter> decision,
         Optional<ExplorerSection> explorer,
         Optional<Chapter> groundTest) {
@@ -42,7 +42,7 @@ public record PageContents(
                 cases,
                 sizes,
                 together,
-                new Front("", List.of()),
+                new FrontMatter("", List.of()),
                 List.of(),
                 Optional.empty(),
                 Optional.empty());
@@ -53,8 +53,8 @@ public record PageContents(
      *
      * @param lead who comes first, in one sentence; empty if only the assessment says it
      */
-    public record Front(String lead, List<Chapter> chapters) {
-        public Front {
+    public record FrontMatter(String lead, List<Chapter> chapters) {
+        public FrontMatter {
             chapters = List.copyOf(chapters);
         }
     }

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.report.page.SizeSection;
-import stillturning.report.page.SizeSection.Found;
-import stillturning.report.page.SizeSection.Sheet;
+import stillturning.report.page.SizeSection.SizeIssue;
+import stillturning.report.page.SizeSection.SizeSheet;
 import stillturning.report.sizes.FindingWords;
 import stillturning.report.sizes.SizeTables;
 import stillturning.report.sizes.SleeveLabels;
@@ -23,8 +23,8 @@ final class SizeSheets {
                 reports.stream().map(r -> sheet(r, r.equals(reports.get(0)))).toList());
     }
 
-    private static Sheet sheet(SizingReport report, boolean chosen) {
-        return new Sheet(
+    private static SizeSheet sheet(SizingReport report, boolean chosen) {
+        return new SizeSheet(
                 report.candidate().title(),
                 report.findings().stream().map(f -> found(report, f)).toList(),
                 Stream.concat(
@@ -36,9 +36,9 @@ final class SizeSheets {
                 Optional.of(report).filter(r -> chosen).map(SleeveLabels::of));
     }
 
-    private static Found found(SizingReport report, SizeFinding f) {
+    private static SizeIssue found(SizingReport report, SizeFinding f) {
         Gravity gravity = f.rule().gravity();
-        return new Found(
+        return new SizeIssue(
                 FindingWords.gravity(gravity),
                 switch (gravity) {
                     case WRONG -> "o-lost";

@@ -107,7 +107,7 @@ final class StoryChapters {
         return verdict.failure().name() + ", pilot " + verdict.planned().pilot().words();
     }
 
-    private static EventRow row(EventLines.Line line) {
+    private static EventRow row(EventLines.EventLine line) {
         return new EventRow(
                 String.valueOf(line.number()),
                 line.time(),

@@ -8,7 +8,7 @@ final class CauseRemedies {
     private CauseRemedies() {}
 
     /** Parts that lie together are led apart; parts that are alike fail alike on any route. */
-    static String of(Cause.Kind kind) {
+    static String of(Cause.CauseKind kind) {
         return switch (kind) {
             case ZONE -> "lead one of the feeds round this zone, or put its parts elsewhere";
             case HOLE -> "a hole of its own for one of the feeds";

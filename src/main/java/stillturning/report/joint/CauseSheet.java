@@ -18,7 +18,7 @@ import stillturning.model.Chances.Rate;
 import stillturning.quantity.Formats;
 import stillturning.report.ResultText;
 import stillturning.report.joint.SharedFindings.Carrier;
-import stillturning.report.joint.SharedFindings.Played;
+import stillturning.report.joint.SharedFindings.PlayedCause;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;
@@ -32,9 +32,9 @@ public final class CauseSheet {
     private static final int SHOWN = 10;
 
     /** What cannot be computed may be the worst. */
-    private static final Comparator<Played> GRAVEST_FIRST =
+    private static final Comparator<PlayedCause> GRAVEST_FIRST =
             Comparator.comparing(
-                            (Played p) ->
+                            (PlayedCause p) ->
                                     p.verdict().map(v -> v.outcome()).orElse(Outcome.ENGINE_LOST))
                     .thenComparing(
                             p ->
@@ -81,7 +81,7 @@ public final class CauseSheet {
             blocks.add(new Words("Nothing that the study names fails several parts at once."));
             return;
         }
-        List<Played> worst = shared.causes().stream().sorted(GRAVEST_FIRST).toList();
+        List<PlayedCause> worst = shared.causes().stream().sorted(GRAVEST_FIRST).toList();
         int shown = all ? worst.size() : Math.min(SHOWN, worst.size());
         blocks.add(
                 Grid.of(
@@ -97,7 +97,7 @@ public final class CauseSheet {
     }
 
     /** Once below the table: beside each figure they took more room than all the rest. */
-    private void sources(List<Played> shown) {
+    private void sources(List<PlayedCause> shown) {
         Map<String, Long> sources =
                 shown.stream()
                         .flatMap(played -> played.cause().rate().stream())
@@ -115,12 +115,12 @@ public final class CauseSheet {
         }
     }
 
-    private static String comesTo(Played played) {
+    private static String comesTo(PlayedCause played) {
         return played.verdict().map(CauseSheet::outcome).orElse("cannot be computed");
     }
 
     /** Parts that share nothing cannot fail together: what has to be apart. */
-    private static String remedy(Played played) {
+    private static String remedy(PlayedCause played) {
         boolean harmless =
                 played.verdict()
                         .filter(v -> v.outcome().compareTo(Outcome.INTERRUPTED) > 0)
@@ -138,7 +138,7 @@ public final class CauseSheet {
     }
 
     /** Its words, without the kind that its name begins with. */
-    private static String happens(Played played) {
+    private static String happens(PlayedCause played) {
         String words = played.cause().words();
         String known = played.cause().name().split(": ", 2)[0] + ": ";
         return words.startsWith(known) ? words.substring(known.length()) : words;

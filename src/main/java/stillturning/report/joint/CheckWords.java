@@ -15,7 +15,7 @@ import stillturning.reliability.runup.SeenDifference.What;
 import stillturning.report.Spoken;
 import stillturning.story.AdverseEffect;
 import stillturning.story.PilotView;
-import stillturning.story.PilotView.Engine;
+import stillturning.story.PilotView.EngineSound;
 
 /** What a pilot does and sees in a check, in plain words. */
 record CheckWords(Spoken spoken) {
@@ -47,7 +47,7 @@ record CheckWords(Spoken spoken) {
                 more(check.expected().onTheirOwn(), check.before().onTheirOwn()),
                 words);
         boolean same = words.size() == 1;
-        boolean runs = check.expected().engine() == PilotView.Engine.RUNS;
+        boolean runs = check.expected().engine() == PilotView.EngineSound.RUNS;
         return same && runs ? words.get(0) + ", nothing else changes" : String.join("; ", words);
     }
 
@@ -84,16 +84,16 @@ record CheckWords(Spoken spoken) {
         String lead = atOnce ? "" : "once all is set back, ";
         boolean stops = then.stream().anyMatch(d -> d.what() == What.ENGINE_STOPS);
         if (stops) {
-            return lead + "engine " + Engine.STOPS.words();
+            return lead + "engine " + EngineSound.STOPS.words();
         }
         return lead + String.join(", ", then.stream().map(this::words).toList());
     }
 
     private String words(SeenDifference seen) {
         return switch (seen.what()) {
-            case ENGINE_STOPS -> "engine " + Engine.STOPS.words();
-            case ENGINE_FALTERS -> "engine " + Engine.FALTERS.words();
-            case ENGINE_RUNS -> "engine " + Engine.RUNS.words();
+            case ENGINE_STOPS -> "engine " + EngineSound.STOPS.words();
+            case ENGINE_FALTERS -> "engine " + EngineSound.FALTERS.words();
+            case ENGINE_RUNS -> "engine " + EngineSound.RUNS.words();
             case LOAD_STOPS -> spoken.of(seen.name()) + " stops";
             case LOAD_WORKS -> spoken.of(seen.name()) + " goes on working";
             case LOAD_ON_ITS_OWN -> spoken.of(seen.name()) + " goes over to its own battery";

@@ -5,7 +5,7 @@ import java.util.Optional;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;
 import stillturning.reliability.combined.CombinedResult;
-import stillturning.reliability.combined.Event.Kind;
+import stillturning.reliability.combined.Event.EventKind;
 import stillturning.reliability.likelihood.LikelihoodResult;
 import stillturning.reliability.runup.Card;
 
@@ -68,7 +68,7 @@ public record CombinedFindings(
     }
 
     private boolean isFailure(int event) {
-        return joint.events().get(event).kind() == Kind.FAILURE;
+        return joint.events().get(event).kind() == EventKind.FAILURE;
     }
 
     private String part(int event) {

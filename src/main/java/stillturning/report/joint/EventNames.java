@@ -10,7 +10,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import stillturning.model.failure.Failure;
 import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.Event.Kind;
+import stillturning.reliability.combined.Event.EventKind;
 
 /** What events are called, alone and many at once. */
 final class EventNames {
@@ -52,7 +52,7 @@ final class EventNames {
     /** The part or indicator that fails; empty where it is not the own failure of one. */
     String part(int event) {
         Event one = events.get(event);
-        return one.kind() == Kind.FAILURE
+        return one.kind() == EventKind.FAILURE
                 ? one.failure().hits().get(0).part()
                 : one.deadLamp().orElse("");
     }

@@ -8,8 +8,8 @@ import stillturning.report.Cautions;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Words;
 import stillturning.report.page.JointSection;
-import stillturning.report.page.JointSection.Chapter;
-import stillturning.report.page.JointSection.Sheet;
+import stillturning.report.page.JointSection.JointChapter;
+import stillturning.report.page.JointSection.JointSheet;
 
 /** The part of the page that is about failures together and hidden. */
 public final class JointChapters {
@@ -28,15 +28,15 @@ public final class JointChapters {
             List<CombinedFindings> found,
             List<SharedFindings> shared,
             List<String> untold) {
-        List<Chapter> chapters = new ArrayList<>();
+        List<JointChapter> chapters = new ArrayList<>();
         chapters.add(
-                new Chapter(
+                new JointChapter(
                         "pairs",
                         "Failures together, and how likely",
                         PairSheet.MEANING,
                         sheets(found, one -> PairSheet.of(one, false), untold)));
         chapters.add(
-                new Chapter(
+                new JointChapter(
                         "causes",
                         "Common causes, and what the shape says",
                         CauseSheet.MEANING,
@@ -48,13 +48,13 @@ public final class JointChapters {
                                                         CauseSheet.of(one, false)))
                                 .toList()));
         chapters.add(
-                new Chapter(
+                new JointChapter(
                         "latent",
                         "Latent failures",
                         LatentSheet.MEANING,
                         sheets(found, one -> LatentSheet.of(one, false), List.of())));
         chapters.add(
-                new Chapter(
+                new JointChapter(
                         "run-up",
                         "Run-up cards",
                         "One card a candidate, each to be printed by itself.",
@@ -62,28 +62,28 @@ public final class JointChapters {
         return new JointSection(chapters);
     }
 
-    private static List<Sheet> sheets(
+    private static List<JointSheet> sheets(
             List<CombinedFindings> found,
             Function<CombinedFindings, List<Block>> blocks,
             List<String> untold) {
-        List<Sheet> sheets = new ArrayList<>();
+        List<JointSheet> sheets = new ArrayList<>();
         found.forEach(one -> sheets.add(sheet(one.candidate().title(), blocks.apply(one))));
         untold.forEach(
                 reason -> sheets.add(sheet("Could not be computed", List.of(new Words(reason)))));
         return sheets;
     }
 
-    private static Sheet sheet(String title, List<Block> blocks) {
-        return new Sheet(title, false, List.of(), blocks);
+    private static JointSheet sheet(String title, List<Block> blocks) {
+        return new JointSheet(title, false, List.of(), blocks);
     }
 
-    private static Sheet card(Study study, CombinedFindings one) {
+    private static JointSheet card(Study study, CombinedFindings one) {
         List<String> cautions = new ArrayList<>();
         if (study.heading().invented()) {
             cautions.add(Cautions.inFull(true).get(0));
         }
         cautions.add(Cautions.SHORT);
-        return new Sheet(
+        return new JointSheet(
                 "Run-up card: " + study.heading().title() + ", " + one.candidate().title(),
                 true,
                 cautions,

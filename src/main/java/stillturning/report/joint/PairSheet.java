@@ -16,7 +16,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stillturning.assess.verdict.Verdict;
-import stillturning.reliability.combined.Event.Kind;
+import stillturning.reliability.combined.Event.EventKind;
 import stillturning.reliability.cutset.CutSets;
 import stillturning.reliability.cutset.Healing;
 import stillturning.reliability.likelihood.SetShare;
@@ -40,12 +40,11 @@ public final class PairSheet {
     /** What the figures are good for; stands once above them. */
     public static final String MEANING =
             "Events are failures of one part, events that take several parts, switches left wrong"
-                    + " alone or as one line of a checklist moves them,"
-                    + " drills carried out needlessly and a pilot who does nothing. A set of them ends the engine before the"
-                    + " aircraft can land, and no smaller part of it does. All happen at one moment"
-                    + " of the phase in which the study's failures happen. Chances rest on rates"
-                    + " that are mostly recalled or guessed: they compare candidates and certify"
-                    + " nothing.";
+                + " alone or as one line of a checklist moves them, drills carried out needlessly"
+                + " and a pilot who does nothing. A set of them ends the engine before the aircraft"
+                + " can land, and no smaller part of it does. All happen at one moment of the phase"
+                + " in which the study's failures happen. Chances rest on rates that are mostly"
+                + " recalled or guessed: they compare candidates and certify nothing.";
 
     private final CombinedFindings found;
     private final EventNames names;
@@ -86,7 +85,7 @@ public final class PairSheet {
 
     private void counts() {
         CutSets sets = found.joint().sets();
-        Map<Kind, Long> kinds =
+        Map<EventKind, Long> kinds =
                 found.joint().events().stream()
                         .collect(
                                 Collectors.groupingBy(
@@ -148,7 +147,7 @@ public final class PairSheet {
         return sets.stream().filter(set -> set.size() == size).toList();
     }
 
-    private static String kind(long count, Kind kind) {
+    private static String kind(long count, EventKind kind) {
         String ending = count == 1 ? "" : "s";
         return switch (kind) {
             case FAILURE -> count + " single failure" + ending;
@@ -173,7 +172,8 @@ public final class PairSheet {
                         order == 1
                                 ? "One event alone, the likeliest first"
                                 : order + " events together, the likeliest first"));
-        List<SetGroups.Group> groups = order == 1 ? alone(sets) : SetGroups.of(sets, chances(sets));
+        List<SetGroups.SetGroup> groups =
+                order == 1 ? alone(sets) : SetGroups.of(sets, chances(sets));
         int shown = all ? groups.size() : Math.min(SHOWN, groups.size());
         double sum = chances.values().stream().mapToDouble(Double::doubleValue).sum();
         blocks.add(
@@ -195,25 +195,25 @@ public final class PairSheet {
     }
 
     /** Each by itself: what ends the engine alone is worth a line of its own. */
-    private List<SetGroups.Group> alone(List<List<Integer>> sets) {
+    private List<SetGroups.SetGroup> alone(List<List<Integer>> sets) {
         return sets.stream()
-                .map(set -> new SetGroups.Group(List.of(set), 1, chances.getOrDefault(set, 0.0)))
+                .map(set -> new SetGroups.SetGroup(List.of(set), 1, chances.getOrDefault(set, 0.0)))
                 .sorted(Comparator.comparingDouble(group -> -group.chance()))
                 .toList();
     }
 
-    private static String share(SetGroups.Group group, double sum) {
+    private static String share(SetGroups.SetGroup group, double sum) {
         return sum == 0 ? NONE : ChanceWords.share(group.chance() / sum);
     }
 
-    private String anyOfEach(SetGroups.Group group) {
+    private String anyOfEach(SetGroups.SetGroup group) {
         return group.classes().stream().map(names::anyOf).collect(Collectors.joining(" AND "));
     }
 
-    private void rest(List<SetGroups.Group> groups, double sum) {
+    private void rest(List<SetGroups.SetGroup> groups, double sum) {
         if (!groups.isEmpty()) {
-            int sets = groups.stream().mapToInt(SetGroups.Group::sets).sum();
-            double chance = groups.stream().mapToDouble(SetGroups.Group::chance).sum();
+            int sets = groups.stream().mapToInt(SetGroups.SetGroup::sets).sum();
+            double chance = groups.stream().mapToDouble(SetGroups.SetGroup::chance).sum();
             blocks.add(
                     new Note(
                             sets
@@ -286,8 +286,8 @@ public final class PairSheet {
         blocks.add(new Heading("What could not be computed"));
         blocks.add(
                 new Words(
-                        "Each counts as if it ended the engine, unless a part of it does or cannot be"
-                                + " computed either."));
+                        "Each counts as if it ended the engine, unless a part of it does or cannot"
+                                + " be computed either."));
         Map<String, List<List<Integer>>> byReason = new LinkedHashMap<>();
         for (int i = 0; i < untold.size(); i++) {
             byReason.computeIfAbsent(found.joint().untold().get(i), r -> new ArrayList<>())

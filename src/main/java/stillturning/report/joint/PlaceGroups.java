@@ -9,11 +9,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stillturning.structure.SharedPlaces.CommonPlace;
+import stillturning.structure.SharedPlaces.CommonPlaceKind;
 import stillturning.structure.SharedPlaces.HotFeed;
-import stillturning.structure.SharedPlaces.Kind;
-import stillturning.structure.SharedPlaces.Place;
+import stillturning.structure.SharedPlaces.PlaceStrand;
 import stillturning.structure.SharedPlaces.SharedPlace;
-import stillturning.structure.SharedPlaces.Strand;
 
 /** Places that feeds share, each place once however many feeds meet there. */
 final class PlaceGroups {
@@ -22,7 +22,7 @@ final class PlaceGroups {
 
     /** A sentence a place; where feeds cannot but meet is left out. */
     static List<String> shared(List<SharedPlace> all) {
-        Map<Place, List<SharedPlace>> places =
+        Map<CommonPlace, List<SharedPlace>> places =
                 all.stream()
                         .filter(meeting -> !meeting.necessary())
                         .collect(
@@ -35,8 +35,8 @@ final class PlaceGroups {
         return List.copyOf(sentences);
     }
 
-    private static String shared(Place place, List<SharedPlace> met) {
-        List<Strand> strands =
+    private static String shared(CommonPlace place, List<SharedPlace> met) {
+        List<PlaceStrand> strands =
                 met.stream().flatMap(one -> Stream.of(one.one(), one.other())).toList();
         long nowhereElse = met.stream().filter(SharedPlace::neitherElsewhere).count();
         return called(place)
@@ -55,7 +55,7 @@ final class PlaceGroups {
 
     /** A sentence a place. */
     static List<String> hotSide(List<HotFeed> all) {
-        Map<Place, List<HotFeed>> places =
+        Map<CommonPlace, List<HotFeed>> places =
                 all.stream()
                         .collect(
                                 Collectors.groupingBy(
@@ -65,8 +65,8 @@ final class PlaceGroups {
         return List.copyOf(sentences);
     }
 
-    private static String hotSide(Place place, List<HotFeed> feeds) {
-        List<Strand> strands = feeds.stream().map(HotFeed::strand).toList();
+    private static String hotSide(CommonPlace place, List<HotFeed> feeds) {
+        List<PlaceStrand> strands = feeds.stream().map(HotFeed::strand).toList();
         long crossing = feeds.stream().filter(feed -> !feed.endsThere()).count();
         return called(place)
                 + ": feeds of "
@@ -78,21 +78,23 @@ final class PlaceGroups {
                         : "; " + crossing + " of " + feeds.size() + " only pass");
     }
 
-    private static String called(Place place) {
+    private static String called(CommonPlace place) {
         String hazards =
                 place.hazards().stream()
                         .map(hazard -> hazard.name().toLowerCase(Locale.ROOT))
                         .collect(Collectors.joining(", "));
         String kind =
-                place.kind() == Kind.ZONE ? "" : place.kind().name().toLowerCase(Locale.ROOT) + " ";
+                place.kind() == CommonPlaceKind.ZONE
+                        ? ""
+                        : place.kind().name().toLowerCase(Locale.ROOT) + " ";
         return kind + place.name() + (hazards.isEmpty() ? "" : " (" + hazards + ")");
     }
 
-    private static String loads(List<Strand> strands) {
-        return strands.stream().map(Strand::load).distinct().collect(Collectors.joining(", "));
+    private static String loads(List<PlaceStrand> strands) {
+        return strands.stream().map(PlaceStrand::load).distinct().collect(Collectors.joining(", "));
     }
 
-    private static String parts(List<Strand> strands) {
+    private static String parts(List<PlaceStrand> strands) {
         Set<String> parts = new LinkedHashSet<>();
         strands.forEach(strand -> parts.addAll(strand.parts()));
         return RunPartNames.listed(parts);

@@ -27,8 +27,8 @@ final class SetGroups {
      * @param sets how many that makes
      * @param chance sum of what each is likely
      */
-    record Group(List<List<Integer>> classes, int sets, double chance) {
-        Group {
+    record SetGroup(List<List<Integer>> classes, int sets, double chance) {
+        SetGroup {
             classes = classes.stream().map(List::copyOf).toList();
         }
     }
@@ -38,7 +38,7 @@ final class SetGroups {
      *
      * @param chances of each set, in the order of the sets
      */
-    static List<Group> of(List<List<Integer>> sets, List<Double> chances) {
+    static List<SetGroup> of(List<List<Integer>> sets, List<Double> chances) {
         Map<Integer, Set<List<Integer>>> others = new HashMap<>();
         for (List<Integer> set : sets) {
             for (Integer event : set) {
@@ -61,9 +61,9 @@ final class SetGroups {
             sum[0]++;
             sum[1] += chances.get(i);
         }
-        List<Group> all = new ArrayList<>();
-        groups.forEach((group, sum) -> all.add(new Group(group, (int) sum[0], sum[1])));
-        all.sort(Collections.reverseOrder(Comparator.comparingDouble(Group::chance)));
+        List<SetGroup> all = new ArrayList<>();
+        groups.forEach((group, sum) -> all.add(new SetGroup(group, (int) sum[0], sum[1])));
+        all.sort(Collections.reverseOrder(Comparator.comparingDouble(SetGroup::chance)));
         return List.copyOf(all);
     }
 

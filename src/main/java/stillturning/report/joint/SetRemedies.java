@@ -32,7 +32,7 @@ final class SetRemedies {
     /**
      * What helps against a group of sets; a class of events that can stand for each other, once.
      */
-    String of(SetGroups.Group group) {
+    String of(SetGroups.SetGroup group) {
         Set<String> remedies = new LinkedHashSet<>();
         for (List<Integer> events : group.classes()) {
             int first = events.get(0);

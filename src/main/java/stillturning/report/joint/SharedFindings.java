@@ -22,9 +22,9 @@ import stillturning.structure.StructureFindings.SinglePoint;
  */
 public record SharedFindings(
         Candidate candidate,
-        List<Played> causes,
+        List<PlayedCause> causes,
         List<Carrier> carriers,
-        Shape shape,
+        SharedStructure shape,
         List<Disagreement> disagreements,
         List<String> untold) {
 
@@ -33,7 +33,7 @@ public record SharedFindings(
      *
      * @param verdict empty where it could not be computed
      */
-    public record Played(Cause cause, Optional<Verdict> verdict) {}
+    public record PlayedCause(Cause cause, Optional<Verdict> verdict) {}
 
     /**
      * A failure that takes feeds of several of the engine's loads.
@@ -53,9 +53,9 @@ public record SharedFindings(
      * @param singlePoints parts without which the engine's needs are not met
      * @param places what redundant feeds share
      */
-    public record Shape(
+    public record SharedStructure(
             List<FunctionWays> functions, List<SinglePoint> singlePoints, SharedPlaces places) {
-        public Shape {
+        public SharedStructure {
             functions = List.copyOf(functions);
             singlePoints = List.copyOf(singlePoints);
         }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import stillturning.assess.CandidateDifferences.Shift;
-import stillturning.assess.exchange.Attribution.Share;
+import stillturning.assess.exchange.Attribution.AttributedShare;
 import stillturning.assess.exchange.Group;
 import stillturning.assess.exchange.Mix;
 import stillturning.assess.verdict.Outcome;
@@ -21,7 +21,7 @@ import stillturning.report.pair.ValueMarks;
 /** Two candidates side by side. */
 final class BetweenJson {
 
-    private record Turning(Share share, boolean turns) {}
+    private record Turning(AttributedShare share, boolean turns) {}
 
     private record Used(String candidate, ControllerUse use) {}
 

@@ -94,13 +94,13 @@ final class CandidateShapes {
                     .number("points", Contribution::points)
                     .says("Weight times worth.");
 
-    private static final JsonShape<Selectivity.Pair> PAIR =
-            JsonShape.<Selectivity.Pair>named("unselectivePair")
-                    .text("upstream", Selectivity.Pair::upstream)
+    private static final JsonShape<Selectivity.ProtectorPair> PAIR =
+            JsonShape.<Selectivity.ProtectorPair>named("unselectivePair")
+                    .text("upstream", Selectivity.ProtectorPair::upstream)
                     .says("The part that may give way too soon.")
-                    .text("downstream", Selectivity.Pair::downstream)
+                    .text("downstream", Selectivity.ProtectorPair::downstream)
                     .says("The part that is meant to give way first.")
-                    .whole("failures", Selectivity.Pair::failures)
+                    .whole("failures", Selectivity.ProtectorPair::failures)
                     .says("How many single failures this concerns.")
                     .text("example", p -> p.worst().failure())
                     .says("The worst of them.")
@@ -124,7 +124,7 @@ final class CandidateShapes {
                     .maybe(
                             "shortTimeLoadsAtTheWorstTime",
                             LASTING,
-                            s -> s.worstPlaced().map(SheddingEndurances.Placed::endurance));
+                            s -> s.worstPlaced().map(SheddingEndurances.WorstPlace::endurance));
 
     private static final JsonShape<LeftSwitch> LEFT_SWITCH =
             JsonShape.<LeftSwitch>named("leftSwitch")
@@ -173,10 +173,10 @@ final class CandidateShapes {
                     .list("starts", START, Cases::starts)
                     .says("Attempts to start the engine on the ground.");
 
-    private static final JsonShape<MissingWarnings.Missing> WARNING =
-            JsonShape.<MissingWarnings.Missing>named("missingWarning")
-                    .text("warning", MissingWarnings.Missing::warning)
-                    .texts("failures", MissingWarnings.Missing::failures);
+    private static final JsonShape<MissingWarnings.MissingWarning> WARNING =
+            JsonShape.<MissingWarnings.MissingWarning>named("missingWarning")
+                    .text("warning", MissingWarnings.MissingWarning::warning)
+                    .texts("failures", MissingWarnings.MissingWarning::failures);
 
     private static final JsonShape<PilotBurden.Task> TASK =
             JsonShape.<PilotBurden.Task>named("pilotTask")
@@ -245,8 +245,8 @@ final class CandidateShapes {
                                     + " of both, worst first.")
                     .list("missingWarnings", WARNING, r -> MissingWarnings.of(r.appraisal))
                     .says(
-                            "Warnings to add, since nobody sees these failures until it is late; the"
-                                    + " one that would show most first.")
+                            "Warnings to add, since nobody sees these failures until it is late;"
+                                    + " the one that would show most first.")
                     .field("beside", BESIDE, r -> r.appraisal.cases())
                     .says("What is looked at beside the single failures.")
                     .field("burden", BURDEN, r -> r.appraisal.measures());

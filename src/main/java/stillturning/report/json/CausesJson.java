@@ -12,13 +12,13 @@ import stillturning.model.Chances.Rate;
 import stillturning.model.failure.Cause;
 import stillturning.report.joint.SharedFindings;
 import stillturning.report.joint.SharedFindings.Carrier;
-import stillturning.report.joint.SharedFindings.Played;
+import stillturning.report.joint.SharedFindings.PlayedCause;
 import stillturning.structure.FunctionWays;
+import stillturning.structure.SharedPlaces.CommonPlaceKind;
 import stillturning.structure.SharedPlaces.HotFeed;
-import stillturning.structure.SharedPlaces.Kind;
 import stillturning.structure.SharedPlaces.SharedPlace;
 import stillturning.structure.StructureFindings.SinglePoint;
-import stillturning.structure.StructureFindings.Ways;
+import stillturning.structure.StructureFindings.SupplyWays;
 
 /** Common causes, and what the shape of candidates says. */
 final class CausesJson {
@@ -42,13 +42,13 @@ final class CausesJson {
                     .word("per", Per.class, Rate::per)
                     .text("source", Rate::source);
 
-    private static final JsonShape<Played> CAUSE =
-            JsonShape.<Played>named("cause")
+    private static final JsonShape<PlayedCause> CAUSE =
+            JsonShape.<PlayedCause>named("cause")
                     .text("name", p -> p.cause().name())
-                    .word("kind", Cause.Kind.class, p -> p.cause().kind())
+                    .word("kind", Cause.CauseKind.class, p -> p.cause().kind())
                     .text("words", p -> p.cause().words())
                     .list("takes", HIT, p -> p.cause().failure().hits())
-                    .maybe("comesTo", RESULT, Played::verdict)
+                    .maybe("comesTo", RESULT, PlayedCause::verdict)
                     .maybe("rate", RATE, p -> p.cause().rate());
 
     private static final JsonShape<Carrier> CARRIER =
@@ -57,13 +57,13 @@ final class CausesJson {
                     .field("loads", TEXTS.with("minItems", 2), Carrier::loads)
                     .field("comesTo", RESULT, Carrier::verdict);
 
-    private static final JsonShape<Ways> WAYS =
-            JsonShape.<Ways>named("ways")
-                    .list("independent", JsonTypes.TEXTS, Ways::independent)
+    private static final JsonShape<SupplyWays> WAYS =
+            JsonShape.<SupplyWays>named("ways")
+                    .list("independent", JsonTypes.TEXTS, SupplyWays::independent)
                     .says("The most ways of which no two share a part.")
-                    .texts("cut", Ways::cut)
+                    .texts("cut", SupplyWays::cut)
                     .says("The fewest parts without which there is none.")
-                    .texts("shared", Ways::shared)
+                    .texts("shared", SupplyWays::shared)
                     .says("Parts that every way passes.");
 
     private static final JsonShape<FunctionWays> FUNCTION =
@@ -84,7 +84,7 @@ final class CausesJson {
     private static final JsonShape<SharedPlace> SHARED_PLACE =
             JsonShape.<SharedPlace>named("sharedPlace")
                     .text("function", SharedPlace::function)
-                    .word("kind", Kind.class, s -> s.place().kind())
+                    .word("kind", CommonPlaceKind.class, s -> s.place().kind())
                     .text("place", s -> s.place().name())
                     .flag("neitherElsewhere", SharedPlace::neitherElsewhere)
                     .says("Whether neither has a way left without what is there.")

@@ -1,18 +1,18 @@
 package stillturning.report.json;
 
 import stillturning.report.answer.FirstAnswer;
-import stillturning.report.answer.FirstAnswer.Finding;
+import stillturning.report.answer.FirstAnswer.AnswerFinding;
+import stillturning.report.answer.FirstAnswer.AnswerTopic;
 import stillturning.report.answer.FirstAnswer.LeftOut;
 import stillturning.report.answer.FirstAnswer.NotAsked;
-import stillturning.report.answer.FirstAnswer.Topic;
 
 /** The answer on one screen. */
 final class FirstAnswerJson {
 
-    private static final JsonShape<Finding> FINDING =
-            JsonShape.<Finding>named("finding")
-                    .word("topic", Topic.class, Finding::topic)
-                    .text("text", Finding::text);
+    private static final JsonShape<AnswerFinding> FINDING =
+            JsonShape.<AnswerFinding>named("finding")
+                    .word("topic", AnswerTopic.class, AnswerFinding::topic)
+                    .text("text", AnswerFinding::text);
 
     private static final JsonShape<LeftOut> LEFT_OUT =
             JsonShape.<LeftOut>named("leftOut")

@@ -18,7 +18,7 @@ final class GroundTestJson {
 
     private static final JsonShape<InstrumentReading> READING =
             JsonShape.<InstrumentReading>named("reading")
-                    .word("of", InstrumentReading.Of.class, InstrumentReading::of)
+                    .word("of", InstrumentReading.MeasuredQuantity.class, InstrumentReading::of)
                     .text("at", InstrumentReading::at)
                     .says("Bus, source or load.")
                     .number("predicted", InstrumentReading::predicted)
@@ -35,7 +35,7 @@ final class GroundTestJson {
     private static final JsonShape<TestStep> STEP =
             JsonShape.<TestStep>named("step")
                     .whole("number", TestStep::number)
-                    .word("way", Hand.Way.class, s -> s.hand().way())
+                    .word("way", Hand.HandWay.class, s -> s.hand().way())
                     .text("part", s -> s.hand().part())
                     .text("terminal", s -> s.hand().terminal())
                     .says("Of the part, where something is taken off it; else empty.")
@@ -52,7 +52,7 @@ final class GroundTestJson {
                     .texts("cuesOut", s -> s.expected().cuesOut())
                     .list("inputs", INPUTS, s -> s.expected().inputs())
                     .flag("engineNeedsMet", s -> s.expected().engine().needsMet())
-                    .word("engine", PilotView.Engine.class, s -> s.expected().engine().heard())
+                    .word("engine", PilotView.EngineSound.class, s -> s.expected().engine().heard())
                     .says("What is heard of it where it runs.")
                     .list("readings", READING, TestStep::readings)
                     .texts("shows", TestStep::shows)

@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import stillturning.assess.Guess;
 import stillturning.assess.Guesses;
-import stillturning.assess.Guesses.Change;
-import stillturning.assess.Guesses.Choice;
+import stillturning.assess.Guesses.GuessChange;
+import stillturning.assess.Guesses.GuessedWord;
 import stillturning.assess.Guesses.Untried;
 import stillturning.assess.Guesses.Weighty;
 import stillturning.assess.findout.OpenInterval;
@@ -87,40 +87,40 @@ final class GuessesJson {
     private static final JsonType<String> KIND =
             TEXT.with(
                     "enum",
-                    Arrays.stream(Change.class.getPermittedSubclasses())
+                    Arrays.stream(GuessChange.class.getPermittedSubclasses())
                             .map(GuessesJson::word)
                             .sorted()
                             .toList());
 
-    private static final JsonShape<Change> CHANGE =
-            JsonShape.<Change>named("change")
+    private static final JsonShape<GuessChange> CHANGE =
+            JsonShape.<GuessChange>named("change")
                     .field("what", KIND, c -> word(c.getClass()))
-                    .text("candidate", Change::candidate)
+                    .text("candidate", GuessChange::candidate)
                     .says("The new leader, or the candidate that it is about.")
                     .maybe(
                             "requirement",
                             JsonTypes.TEXT,
-                            of(Change.Requirement.class, Change.Requirement::requirement))
+                            of(GuessChange.Requirement.class, GuessChange.Requirement::requirement))
                     .says("The hard requirement whose verdict changes.")
                     .maybe(
                             "met",
                             JsonTypes.FLAG,
-                            of(Change.Requirement.class, Change.Requirement::met))
+                            of(GuessChange.Requirement.class, GuessChange.Requirement::met))
                     .says("Whether it is then met.")
                     .maybe(
                             "fromSeconds",
                             JsonTypes.NUMBER,
-                            of(Change.Endurance.class, Change.Endurance::fromSeconds))
+                            of(GuessChange.Endurance.class, GuessChange.Endurance::fromSeconds))
                     .says("Endurance without charging as guessed; null where nothing limits it.")
                     .maybe(
                             "toSeconds",
                             JsonTypes.NUMBER,
-                            of(Change.Endurance.class, Change.Endurance::toSeconds))
+                            of(GuessChange.Endurance.class, GuessChange.Endurance::toSeconds))
                     .says("Endurance without charging then; null where nothing limits it.")
                     .maybe(
                             "reason",
                             JsonTypes.TEXT,
-                            of(Change.Uncomputed.class, Change.Uncomputed::reason))
+                            of(GuessChange.Uncomputed.class, GuessChange.Uncomputed::reason))
                     .says("Why it can no longer be computed.");
 
     private static final JsonShape<Weighty> WEIGHTY =
@@ -147,12 +147,12 @@ final class GuessesJson {
                     .maybe("value", TEXT, Untried::value)
                     .says("The end of its range that cannot be; null where no other value can.");
 
-    private static final JsonShape<Choice> CHOICE =
-            JsonShape.<Choice>named("guessedWord")
-                    .field("guess", GUESS, Choice::guess)
-                    .text("other", Choice::other)
+    private static final JsonShape<GuessedWord> CHOICE =
+            JsonShape.<GuessedWord>named("guessedWord")
+                    .field("guess", GUESS, GuessedWord::guess)
+                    .text("other", GuessedWord::other)
                     .says("What was tried in its place.")
-                    .list("changes", CHANGE, Choice::changes);
+                    .list("changes", CHANGE, GuessedWord::changes);
 
     static final JsonShape<Guesses> GUESSES =
             JsonShape.<Guesses>named("guesses")
@@ -180,7 +180,7 @@ final class GuessesJson {
     }
 
     /** What belongs to one kind of change alone. */
-    private static <C extends Change, V> Function<Change, Optional<V>> of(
+    private static <C extends GuessChange, V> Function<GuessChange, Optional<V>> of(
             Class<C> kind, Function<C, V> get) {
         return change -> Optional.of(change).filter(kind::isInstance).map(kind::cast).map(get);
     }

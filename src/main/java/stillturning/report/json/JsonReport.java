@@ -93,7 +93,7 @@ public final class JsonReport {
      * @param endings those that stop the engine, by what mends them
      */
     public static String matrix(Assessment assessment, List<SameEnding> endings) {
-        return MatrixJson.MATRIX.text(new MatrixJson.Matrix(assessment, endings));
+        return MatrixJson.MATRIX.text(new MatrixJson.MatrixData(assessment, endings));
     }
 
     /** The sizes of some of a study's candidates. */

@@ -68,7 +68,7 @@ public final class JsonShape<T> implements JsonType<T> {
         return shape;
     }
 
-    private JsonShape<T> column(Column.Field<T> of) {
+    private JsonShape<T> column(Column.DataField<T> of) {
         return of.type() == Double.class
                 ? field(of.key(), JsonTypes.NUMBER, of.get().andThen(Double.class::cast))
                 : field(of.key(), JsonTypes.TEXT, of.get().andThen(String.class::cast));

@@ -14,7 +14,7 @@ import stillturning.report.joint.SameEnding.By;
 final class MatrixJson {
 
     /** A failure of some candidates, which are named in the order of its verdicts. */
-    private record Row(List<String> candidates, FailureRows.Row row) {
+    private record Row(List<String> candidates, FailureRows.FailureRow row) {
 
         Map<String, Verdict> verdicts() {
             Map<String, Verdict> verdicts = new LinkedHashMap<>();
@@ -57,17 +57,17 @@ final class MatrixJson {
                     .says("How often any of them happens, by the medians of their rates.");
 
     /** The failures of a study, and those that stop the engine by what mends them. */
-    record Matrix(Assessment assessment, List<SameEnding> endings) {}
+    record MatrixData(Assessment assessment, List<SameEnding> endings) {}
 
-    static final JsonDocument<Matrix> MATRIX =
+    static final JsonDocument<MatrixData> MATRIX =
             new JsonDocument<>(
                     "Every failure of every candidate",
                     "What each failure does to each candidate, the pilot as planned.",
-                    JsonDocument.<Matrix>start()
+                    JsonDocument.<MatrixData>start()
                             .text("study", m -> m.assessment.study().id())
                             .texts("candidates", m -> candidates(m.assessment))
                             .says("Best first.")
-                            .list("endings", ENDING, Matrix::endings)
+                            .list("endings", ENDING, MatrixData::endings)
                             .says("Failures that stop the engine and that one change mends.")
                             .list("failures", ROW, m -> rows(m.assessment)));
 

@@ -30,7 +30,7 @@ final class PairsJson {
     private static final JsonShape<Event> EVENT =
             JsonShape.<Event>named("event")
                     .text("name", Event::name)
-                    .word("kind", Event.Kind.class, Event::kind)
+                    .word("kind", Event.EventKind.class, Event::kind)
                     .texts(
                             "parts",
                             e -> e.failure().hits().stream().map(Hit::part).distinct().toList());
@@ -64,8 +64,8 @@ final class PairsJson {
                     .field("set", SET, SetShare::events)
                     .chance("perFlight", SetShare::perFlight)
                     .says(
-                            "In the average flight, in the mean of what the rates may be, the run-up"
-                                    + " before every flight.")
+                            "In the average flight, in the mean of what the rates may be, the"
+                                    + " run-up before every flight.")
                     .chance("share", SetShare::share)
                     .says("Of the sum over all sets that count.");
 

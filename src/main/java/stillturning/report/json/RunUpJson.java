@@ -71,7 +71,7 @@ final class RunUpJson {
 
     private static final JsonShape<PilotView> SEEN =
             JsonShape.<PilotView>named("seen")
-                    .word("engine", PilotView.Engine.class, PilotView::engine)
+                    .word("engine", PilotView.EngineSound.class, PilotView::engine)
                     .texts("cues", s -> List.copyOf(new TreeSet<>(s.cues())))
                     .says("Cues that show.")
                     .texts("stopped", s -> List.copyOf(new TreeSet<>(s.stopped())))

@@ -16,8 +16,8 @@ import stillturning.sizing.result.ContactSize;
 import stillturning.sizing.result.CrankingSupply;
 import stillturning.sizing.result.CrankingSupply.Fed;
 import stillturning.sizing.result.LoadAnalysis;
-import stillturning.sizing.result.LoadAnalysis.Balance;
 import stillturning.sizing.result.LoadAnalysis.LoadRow;
+import stillturning.sizing.result.LoadAnalysis.PhaseBalance;
 import stillturning.sizing.result.LoadAnalysis.Sum;
 import stillturning.sizing.result.LoadAnalysis.Taken;
 import stillturning.sizing.result.ProtectorSize;
@@ -27,7 +27,7 @@ import stillturning.sizing.result.SizingReport;
 import stillturning.sizing.result.SizingReport.Purchase;
 import stillturning.sizing.result.WireSchedule;
 import stillturning.sizing.result.WireSize;
-import stillturning.sizing.result.WireSize.Guard;
+import stillturning.sizing.result.WireSize.WireGuard;
 
 /** A check of sizes. */
 final class SizesJson {
@@ -69,12 +69,12 @@ final class SizesJson {
                     .number("loadWatts", s -> s.watts().loads())
                     .number("lostWatts", s -> s.watts().lost());
 
-    private static final JsonShape<Balance> PHASE =
-            JsonShape.<Balance>named("phase")
+    private static final JsonShape<PhaseBalance> PHASE =
+            JsonShape.<PhaseBalance>named("phase")
                     .text("phase", b -> b.phase().name())
-                    .field("average", SUM, Balance::average)
-                    .field("allOn", SUM, Balance::full)
-                    .number("alternatorsCanAmps", Balance::alternatorAmps)
+                    .field("average", SUM, PhaseBalance::average)
+                    .field("allOn", SUM, PhaseBalance::full)
+                    .number("alternatorsCanAmps", PhaseBalance::alternatorAmps)
                     .number("batteryOnlySeconds", b -> b.batteryOnly().unaidedSeconds())
                     .says("0 while the engine is started; null where nothing limits it.")
                     .number("batteryOnlyAsPlannedSeconds", b -> b.batteryOnly().plannedSeconds());
@@ -96,9 +96,9 @@ final class SizesJson {
             JsonShape.<WireSize>named("may")
                     .number("amps", w -> w.can().amps())
                     .number("conductorCelsius", w -> w.can().conductorCelsius())
-                    .text("guard", w -> w.guard().map(Guard::part).orElse(""))
-                    .maybe("guardAmps", JsonTypes.NUMBER, w -> w.guard().map(Guard::ratedAmps))
-                    .flag("guardSuits", w -> w.guard().filter(Guard::suits).isPresent());
+                    .text("guard", w -> w.guard().map(WireGuard::part).orElse(""))
+                    .maybe("guardAmps", JsonTypes.NUMBER, w -> w.guard().map(WireGuard::ratedAmps))
+                    .flag("guardSuits", w -> w.guard().filter(WireGuard::suits).isPresent());
 
     private static final JsonShape<WireSize> WIRE =
             JsonShape.<WireSize>named("wire")
@@ -122,7 +122,7 @@ final class SizesJson {
     private static final JsonShape<ProtectorSize> PROTECTOR =
             JsonShape.<ProtectorSize>named("protector")
                     .text("protector", ProtectorSize::name)
-                    .word("kind", ProtectorSize.Kind.class, ProtectorSize::kind)
+                    .word("kind", ProtectorSize.ProtectorKind.class, ProtectorSize::kind)
                     .number("ratedAmps", ProtectorSize::ratedAmps)
                     .field("normal", CURRENT, ProtectorSize::normal)
                     .field("worst", CURRENT, ProtectorSize::worst)

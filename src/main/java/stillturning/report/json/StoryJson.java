@@ -14,7 +14,7 @@ import stillturning.story.Endurance;
 import stillturning.story.FirstSign;
 import stillturning.story.Pilot;
 import stillturning.story.StateBar;
-import stillturning.story.StateBar.Span;
+import stillturning.story.StateBar.StateSpan;
 import stillturning.story.Story;
 import stillturning.story.Story.EngineFate;
 import stillturning.story.Story.Feed;
@@ -89,18 +89,18 @@ final class StoryJson {
                     .list(
                             "seconds",
                             JsonTypes.NUMBER,
-                            t -> t.points().stream().map(Trace.Point::seconds).toList())
+                            t -> t.points().stream().map(Trace.TracePoint::seconds).toList())
                     .list(
                             "values",
                             JsonTypes.NUMBER,
-                            t -> t.points().stream().map(Trace.Point::value).toList())
+                            t -> t.points().stream().map(Trace.TracePoint::value).toList())
                     .says("One for each time; straight in between.");
 
-    private static final JsonShape<Span> SPAN =
-            JsonShape.<Span>named("span")
-                    .number("fromSeconds", Span::fromSeconds)
-                    .number("toSeconds", Span::toSeconds)
-                    .word("doing", StateBar.Doing.class, Span::doing);
+    private static final JsonShape<StateSpan> SPAN =
+            JsonShape.<StateSpan>named("span")
+                    .number("fromSeconds", StateSpan::fromSeconds)
+                    .number("toSeconds", StateSpan::toSeconds)
+                    .word("doing", StateBar.Activity.class, StateSpan::doing);
 
     private static final JsonShape<StateBar> BAR =
             JsonShape.<StateBar>named("bar")

@@ -23,9 +23,9 @@ import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Glyph;
 import stillturning.report.drawing.diagram.Port;
 import stillturning.report.drawing.diagram.Side;
+import stillturning.report.oneline.DrawnCandidate.DrawnStrand;
 import stillturning.report.oneline.DrawnCandidate.Meaning;
-import stillturning.report.oneline.DrawnCandidate.Strand;
-import stillturning.report.oneline.Piece.Pin;
+import stillturning.report.oneline.Piece.PiecePort;
 
 /** A candidate as a one-line diagram: sources left, loads right, wires as lines. */
 public final class CandidateDrawing {
@@ -46,7 +46,7 @@ public final class CandidateDrawing {
     private record End(String symbol, String port, int net, boolean bus, Side side) {}
 
     /** A line and what it stands for. */
-    private record Stretch(DiagramLine line, Strand strand) {}
+    private record Stretch(DiagramLine line, DrawnStrand strand) {}
 
     /** Wires whose values are not their own, and are not shown. */
     private final Set<String> unknown;
@@ -184,8 +184,8 @@ public final class CandidateDrawing {
             ports.add(new Port(BUS_IN, Side.WEST));
             ports.add(new Port(BUS_OUT, Side.EAST));
         }
-        List<Pin> pins = piece.pins();
-        for (Pin pin : pins) {
+        List<PiecePort> pins = piece.pins();
+        for (PiecePort pin : pins) {
             Side side = pin.side().orElseGet(() -> side(pins, pin));
             if (!bus) {
                 ports.add(new Port(pin.port(), side, pin.label()));
@@ -202,7 +202,7 @@ public final class CandidateDrawing {
                 piece.id(),
                 new Meaning(
                         Optional.of(piece.part()),
-                        pins.stream().map(Pin::net).toList(),
+                        pins.stream().map(PiecePort::net).toList(),
                         Optional.empty(),
                         terminals(piece)));
         symbols.add(
@@ -222,14 +222,14 @@ public final class CandidateDrawing {
     }
 
     /** Current goes from west to east; where it stands still, so does the order of terminals. */
-    private Side side(List<Pin> pins, Pin pin) {
-        Pin other = pins.get(0).equals(pin) ? pins.get(pins.size() > 1 ? 1 : 0) : pins.get(0);
+    private Side side(List<PiecePort> pins, PiecePort pin) {
+        PiecePort other = pins.get(0).equals(pin) ? pins.get(pins.size() > 1 ? 1 : 0) : pins.get(0);
         int order = Double.compare(metal.potential(pin.net()), metal.potential(other.net()));
         boolean first = pins.get(0).equals(pin);
         return order > 0 || (order == 0 && first) ? Side.WEST : Side.EAST;
     }
 
-    private void addGround(Piece piece, Pin pin, Side side) {
+    private void addGround(Piece piece, PiecePort pin, Side side) {
         String id = piece.id() + "-" + pin.port() + "-ground";
         symbols.add(
                 new DiagramSymbol(
@@ -250,7 +250,7 @@ public final class CandidateDrawing {
         stretches.add(
                 new Stretch(
                         new DiagramLine(piece.id(), pin.port(), id, "in", ""),
-                        new Strand(
+                        new DrawnStrand(
                                 metal.wireToGround(pin.net()).map(Wire::id),
                                 pin.net(),
                                 pin.net())));
@@ -331,7 +331,7 @@ public final class CandidateDrawing {
                         to.symbol(),
                         to.bus() ? BUS_IN : to.port(),
                         label);
-        stretches.add(new Stretch(line, new Strand(wire.map(Wire::id), from.net(), to.net())));
+        stretches.add(new Stretch(line, new DrawnStrand(wire.map(Wire::id), from.net(), to.net())));
     }
 
     private static boolean gives(End end) {
@@ -352,13 +352,13 @@ public final class CandidateDrawing {
 
     /** Words at a symbol take less room than words at a line, so it names a wire of its own. */
     private Piece withWire(Piece piece) {
-        List<Pin> able = List.of();
+        List<PiecePort> able = List.of();
         if (piece.glyph().bearsWordsInLine()) {
             able = List.of(piece.pins().get(1), piece.pins().get(0));
         } else if (piece.glyph() == Glyph.LOAD) {
-            able = piece.pins().stream().filter(Piece.Pin::unlabelledInput).toList();
+            able = piece.pins().stream().filter(Piece.PiecePort::unlabelledInput).toList();
         }
-        for (Pin pin : able) {
+        for (PiecePort pin : able) {
             Optional<Wire> wire = metal.onlyWireAt(pin.net());
             if (wire.isPresent() && atSymbol.add(wire.get())) {
                 String words = words(wire.get(), ", ");

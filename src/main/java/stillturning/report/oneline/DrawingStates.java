@@ -19,8 +19,8 @@ import stillturning.parts.element.Tolerance;
 import stillturning.report.drawing.MarkState;
 import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.diagram.Glyph;
+import stillturning.report.oneline.DrawnCandidate.DrawnStrand;
 import stillturning.report.oneline.DrawnCandidate.Meaning;
-import stillturning.report.oneline.DrawnCandidate.Strand;
 import stillturning.story.Snapshot;
 
 /**
@@ -44,11 +44,11 @@ public final class DrawingStates {
      * @param lines by the number of a line
      * @param glyphs by the id of a symbol, for those whose contacts can stand otherwise
      */
-    public record Shown(
+    public record ShownStates(
             Map<String, MarkState> symbols,
             Map<Integer, MarkState> lines,
             Map<String, Glyph> glyphs) {
-        public Shown {
+        public ShownStates {
             symbols = Map.copyOf(symbols);
             lines = Map.copyOf(lines);
             glyphs = Map.copyOf(glyphs);
@@ -83,7 +83,8 @@ public final class DrawingStates {
     private record Supplied(Load load, int minus) {}
 
     /** A line, and what serves as its ground where it ends at the sign of one. */
-    private record Stretch(int number, Strand strand, Optional<Meaning> grounding, String sign) {}
+    private record Stretch(
+            int number, DrawnStrand strand, Optional<Meaning> grounding, String sign) {}
 
     /**
      * @param drawn drawing of the candidate
@@ -154,7 +155,7 @@ public final class DrawingStates {
     }
 
     /** How everything looks at an instant. */
-    public Shown at(Snapshot frame) {
+    public ShownStates at(Snapshot frame) {
         MarkState[] ofNets = nets.at(frame);
         Map<String, MarkState> symbols = new HashMap<>();
         Map<String, Glyph> glyphs = new HashMap<>();
@@ -171,7 +172,7 @@ public final class DrawingStates {
                             : highest(stretch.strand, ofNets, frame);
             lines.put(stretch.number, cut ? MarkState.FAILED : look);
         }
-        return new Shown(symbols, lines, glyphs);
+        return new ShownStates(symbols, lines, glyphs);
     }
 
     private MarkState look(Standing standing, MarkState[] ofNets, Snapshot frame) {
@@ -220,7 +221,7 @@ public final class DrawingStates {
                         .anyMatch(frame.states().gaveWay()::contains);
     }
 
-    private static MarkState highest(Strand strand, MarkState[] ofNets, Snapshot frame) {
+    private static MarkState highest(DrawnStrand strand, MarkState[] ofNets, Snapshot frame) {
         return ofNets[highest(List.of(strand.fromNet(), strand.toNet()), frame)];
     }
 

@@ -16,7 +16,8 @@ import stillturning.report.drawing.diagram.DiagramSymbol;
  * @param meanings by the id of a symbol
  * @param strands in the order of the diagram's lines
  */
-public record DrawnCandidate(Diagram diagram, Map<String, Meaning> meanings, List<Strand> strands) {
+public record DrawnCandidate(
+        Diagram diagram, Map<String, Meaning> meanings, List<DrawnStrand> strands) {
 
     private static final String LINE = "line ";
 
@@ -44,7 +45,7 @@ public record DrawnCandidate(Diagram diagram, Map<String, Meaning> meanings, Lis
      *
      * @param wire id of the wire; empty where two ports are joined directly
      */
-    public record Strand(Optional<String> wire, int fromNet, int toNet) {}
+    public record DrawnStrand(Optional<String> wire, int fromNet, int toNet) {}
 
     public DrawnCandidate {
         meanings = Collections.unmodifiableMap(new LinkedHashMap<>(meanings));

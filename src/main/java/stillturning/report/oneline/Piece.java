@@ -11,7 +11,8 @@ import stillturning.report.drawing.diagram.Side;
  * @param id unique in the drawing
  * @param part id of the part that it belongs to
  */
-record Piece(String id, String part, Glyph glyph, String label, String detail, List<Pin> pins) {
+record Piece(
+        String id, String part, Glyph glyph, String label, String detail, List<PiecePort> pins) {
 
     /**
      * A terminal of the part as a port of the symbol.
@@ -20,7 +21,7 @@ record Piece(String id, String part, Glyph glyph, String label, String detail, L
      * @param label text inside a box; may be empty
      * @param terminal what the part calls it
      */
-    record Pin(int net, String port, Optional<Side> side, String label, String terminal) {
+    record PiecePort(int net, String port, Optional<Side> side, String label, String terminal) {
         boolean unlabelledInput() {
             return label.isEmpty() && side.filter(s -> s == Side.WEST).isPresent();
         }

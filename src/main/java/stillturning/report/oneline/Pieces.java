@@ -12,8 +12,8 @@ import stillturning.model.HalfDrawn;
 import stillturning.model.Study;
 import stillturning.parts.Part;
 import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Edge;
 import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Symbol.PinEdge;
 import stillturning.report.drawing.diagram.Glyph;
 import stillturning.report.drawing.diagram.Side;
 
@@ -148,12 +148,13 @@ final class Pieces {
         };
     }
 
-    private Piece.Pin pin(Part part, Symbol.Pin pin) {
+    private Piece.PiecePort pin(Part part, Symbol.Pin pin) {
         int net = metal.net(part, pin.terminal());
-        return new Piece.Pin(net, pin.port(), side(pin.edge(), net), pin.words(), pin.terminal());
+        return new Piece.PiecePort(
+                net, pin.port(), side(pin.edge(), net), pin.words(), pin.terminal());
     }
 
-    private Optional<Side> side(Edge edge, int net) {
+    private Optional<Side> side(PinEdge edge, int net) {
         return switch (edge) {
             case LEFT -> Optional.of(Side.WEST);
             case RIGHT -> Optional.of(Side.EAST);

@@ -10,11 +10,11 @@ import java.util.Optional;
  * @param explorer what lets a reader ask the page, if it can be asked
  */
 public record Page(
-        Head head,
+        PageHead head,
         List<Document.Chapter> front,
-        Answer answer,
-        Optional<Cases> cases,
-        Comparison comparison,
+        AnswerSection answer,
+        Optional<CaseTable> cases,
+        RankingSection comparison,
         List<CandidateSheet> candidates,
         Matrix matrix,
         List<StoryChapter> chapters,
@@ -39,13 +39,13 @@ public record Page(
      *
      * @param rationale the builder's own paragraphs
      */
-    public record Head(
+    public record PageHead(
             String title,
             String about,
             List<Fact> facts,
             List<String> rationale,
             List<String> cautions) {
-        public Head {
+        public PageHead {
             rationale = List.copyOf(rationale);
             facts = List.copyOf(facts);
             cautions = List.copyOf(cautions);
@@ -58,14 +58,14 @@ public record Page(
      * @param unwell candidates to which something happens although nothing fails
      * @param untold candidates of which something could not be computed
      */
-    public record Answer(
+    public record AnswerSection(
             String lead,
             String why,
             List<Link> candidates,
             List<RequirementRow> requirements,
             List<Fact> unwell,
             List<Fact> untold) {
-        public Answer {
+        public AnswerSection {
             untold = List.copyOf(untold);
             unwell = List.copyOf(unwell);
             candidates = List.copyOf(candidates);
@@ -74,22 +74,22 @@ public record Page(
     }
 
     /** One hard requirement across the candidates. */
-    public record RequirementRow(String requirement, List<Met> cells) {
+    public record RequirementRow(String requirement, List<MetMark> cells) {
         public RequirementRow {
             cells = List.copyOf(cells);
         }
     }
 
     /** Whether one candidate meets one requirement, and why. */
-    public record Met(boolean met, String reason) {}
+    public record MetMark(boolean met, String reason) {}
 
     /**
      * What happens in the study's own cases.
      *
      * @param meanings what each case means in which candidate
      */
-    public record Cases(List<Link> candidates, List<CaseRow> rows, List<Fact> meanings) {
-        public Cases {
+    public record CaseTable(List<Link> candidates, List<CaseRow> rows, List<Fact> meanings) {
+        public CaseTable {
             candidates = List.copyOf(candidates);
             rows = List.copyOf(rows);
             meanings = List.copyOf(meanings);
@@ -104,7 +104,7 @@ public record Page(
     }
 
     /** What the case does to one candidate; the anchor of its story, empty for none. */
-    public record CaseCell(Mark mark, List<Fact> facts, String anchor) {
+    public record CaseCell(OutcomeSign mark, List<Fact> facts, String anchor) {
         public CaseCell {
             facts = List.copyOf(facts);
         }
@@ -115,16 +115,16 @@ public record Page(
      *
      * @param behind chapters that go into it further
      */
-    public record Comparison(
+    public record RankingSection(
             List<CriterionHead> criteria,
-            List<RankRow> rows,
+            List<RankingRow> rows,
             List<Block> scales,
             List<Fact> reasons,
-            Shares shares,
+            RankShareTable shares,
             List<String> unseating,
             List<Fact> unassessed,
             List<Document.Chapter> behind) {
-        public Comparison {
+        public RankingSection {
             criteria = List.copyOf(criteria);
             rows = List.copyOf(rows);
             scales = List.copyOf(scales);
@@ -139,9 +139,9 @@ public record Page(
     public record CriterionHead(String name, String weight) {}
 
     /** One candidate in the ranking. */
-    public record RankRow(
-            String rank, Link candidate, String points, List<Share> shares, String marks) {
-        public RankRow {
+    public record RankingRow(
+            String rank, Link candidate, String points, List<ScoreCell> shares, String marks) {
+        public RankingRow {
             shares = List.copyOf(shares);
         }
     }
@@ -151,19 +151,19 @@ public record Page(
      *
      * @param fill share of the criterion's weight that is reached, in per cent
      */
-    public record Share(String value, String points, String fill) {}
+    public record ScoreCell(String value, String points, String fill) {}
 
     /** How often each candidate takes each rank. */
-    public record Shares(List<String> ranks, List<ShareRow> rows, String note) {
-        public Shares {
+    public record RankShareTable(List<String> ranks, List<RankShareRow> rows, String note) {
+        public RankShareTable {
             ranks = List.copyOf(ranks);
             rows = List.copyOf(rows);
         }
     }
 
     /** One candidate's shares, and whose weights put it first. */
-    public record ShareRow(String candidate, List<String> shares, String favouredBy) {
-        public ShareRow {
+    public record RankShareRow(String candidate, List<String> shares, String favouredBy) {
+        public RankShareRow {
             shares = List.copyOf(shares);
         }
     }
@@ -181,7 +181,7 @@ public record Page(
             String drawing,
             List<Fact> grounds,
             List<Fact> burdens,
-            Counts counts,
+            CountList counts,
             List<Fact> flight,
             List<FactGroup> beside,
             List<OutcomeList> outcomes,
@@ -217,8 +217,8 @@ public record Page(
     }
 
     /** Counts and their stated sum. */
-    public record Counts(List<Fact> items, String sum) {
-        public Counts {
+    public record CountList(List<Fact> items, String sum) {
+        public CountList {
             items = List.copyOf(items);
         }
     }
@@ -229,14 +229,14 @@ public record Page(
      * @param mild whether paper need not name them one by one
      */
     public record OutcomeList(
-            Mark mark, String words, int count, boolean mild, List<Link> failures) {
+            OutcomeSign mark, String words, int count, boolean mild, List<Link> failures) {
         public OutcomeList {
             failures = List.copyOf(failures);
         }
     }
 
     /** An outcome as sign, word and style class. */
-    public record Mark(String sign, String word, String style) {}
+    public record OutcomeSign(String sign, String word, String style) {}
 
     /** Failure by candidate, in parts from grave to mild. */
     public record Matrix(List<Link> candidates, List<Fact> legend, List<MatrixPart> parts) {
@@ -269,7 +269,7 @@ public record Page(
     }
 
     /** What the failure does; everything empty where the candidate has no such part. */
-    public record MatrixCell(Mark mark, String endurance, String anchor) {}
+    public record MatrixCell(OutcomeSign mark, String endurance, String anchor) {}
 
     /** Stories of one candidate. */
     public record StoryChapter(String title, String anchor, List<StorySheet> stories) {
@@ -287,7 +287,7 @@ public record Page(
     public record StorySheet(
             String anchor,
             String failure,
-            Mark mark,
+            OutcomeSign mark,
             List<String> alike,
             List<EventRow> events,
             String plot,

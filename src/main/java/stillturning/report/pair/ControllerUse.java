@@ -139,7 +139,7 @@ public record ControllerUse(
             Optional<String> automatic) {
         Set<String> moved = new LinkedHashSet<>();
         for (Procedure procedure : candidate.cockpit().procedures()) {
-            if (procedure.doing().automatic().equals(automatic)) {
+            if (procedure.execution().automatic().equals(automatic)) {
                 moved.addAll(of(procedure.moves().keySet(), byLever));
                 procedure.sheds().stream().filter(served::contains).forEach(moved::add);
             }

@@ -15,7 +15,7 @@ import stillturning.assess.CandidateDifferences;
 import stillturning.assess.CandidateDifferences.Shift;
 import stillturning.assess.PilotBurden;
 import stillturning.assess.exchange.Attribution;
-import stillturning.assess.exchange.Attribution.Share;
+import stillturning.assess.exchange.Attribution.AttributedShare;
 import stillturning.assess.exchange.Group;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
@@ -194,8 +194,8 @@ public final class PairBlocks {
                 + (marks.unlike() ? "." : "; no value is a guess in one and known in the other.");
     }
 
-    private List<Column<Share>> shareColumns() {
-        List<Column<Share>> columns = new ArrayList<>();
+    private List<Column<AttributedShare>> shareColumns() {
+        List<Column<AttributedShare>> columns = new ArrayList<>();
         columns.add(words("group", 26, s -> Group.words(s.together())));
         columns.add(figures("points", 7, s -> signed(s.points(), 3)));
         for (Weight weight : pair.two().study().goals().weights()) {
@@ -217,7 +217,7 @@ public final class PairBlocks {
         };
     }
 
-    private static String share(CriterionName criterion, Share share) {
+    private static String share(CriterionName criterion, AttributedShare share) {
         double value = share.values().getOrDefault(criterion, Double.NaN);
         if (!Double.isFinite(value)) {
             return "without limit";
@@ -235,7 +235,7 @@ public final class PairBlocks {
         return value > 0 && !text.equals(Formats.fixed(0, decimals)) ? "+" + text : text;
     }
 
-    private static String unlike(Share share) {
+    private static String unlike(AttributedShare share) {
         return Group.words(share.together()) + " (" + some(share.parts(), FEW) + ")";
     }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.CandidateDifferences;
-import stillturning.assess.exchange.Attribution.Share;
+import stillturning.assess.exchange.Attribution.AttributedShare;
 import stillturning.assess.exchange.Group;
 import stillturning.assess.ranking.Comparison;
 import stillturning.assess.ranking.GateVerdict;
@@ -57,7 +57,7 @@ final class PairVerdict {
                 .collect(Collectors.joining());
     }
 
-    private String equally(Share share) {
+    private String equally(AttributedShare share) {
         String what = Group.words(share.together());
         int seconds = Integer.signum(pair.mixes().ifBothHaveTheSeconds(share));
         int firsts = Integer.signum(pair.mixes().ifBothHaveTheFirsts(share));
@@ -111,7 +111,7 @@ final class PairVerdict {
             sentences.add(
                     paid.isEmpty()
                             ? "It is at least as good by every criterion, so no weighting at all"
-                                    + " and no group of differences exchanged gives the other answer."
+                                  + " and no group of differences exchanged gives the other answer."
                             : "No change of a single weight, and no group of differences exchanged,"
                                     + " gives the other answer.");
             sentences.addAll(new NeededValue(pair, ahead, behind).sentences());
@@ -132,7 +132,7 @@ final class PairVerdict {
     }
 
     /** That two come out alike once nothing that shows is left between them says nothing. */
-    private boolean reversedBy(Share share) {
+    private boolean reversedBy(AttributedShare share) {
         int asTheyAre = pair.mixes().all().against(pair.mixes().none());
         boolean reversed =
                 asTheyAre * pair.mixes().ifBothHaveTheSeconds(share) < 0
@@ -141,13 +141,13 @@ final class PairVerdict {
                 && pair.mixes().shares().stream().anyMatch(s -> !s.equals(share) && shows(s));
     }
 
-    private static boolean shows(Share share) {
+    private static boolean shows(AttributedShare share) {
         return Math.abs(share.points()) >= SHOWN || Math.abs(share.missed()) >= SHOWN;
     }
 
     private List<String> turning() {
         List<String> sentences = new ArrayList<>();
-        for (Share share : pair.mixes().shares()) {
+        for (AttributedShare share : pair.mixes().shares()) {
             if (share.isLayout() ? reversedBy(share) : pair.mixes().turnedBy(share)) {
                 sentences.add(
                         "Both have the same "

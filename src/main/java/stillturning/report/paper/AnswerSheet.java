@@ -17,7 +17,7 @@ import stillturning.report.LeaderFirmness;
 import stillturning.report.Reasons;
 import stillturning.report.UntoldTexts;
 import stillturning.report.answer.FirstAnswer;
-import stillturning.report.answer.FirstAnswer.Topic;
+import stillturning.report.answer.FirstAnswer.AnswerTopic;
 import stillturning.report.drawing.layout.OneLine;
 import stillturning.report.oneline.SmallDrawing;
 import stillturning.report.page.Block;
@@ -124,7 +124,7 @@ final class AnswerSheet {
                                                 + Formats.percent(s.byRank().get(0))
                                                 + " put it first."));
         LeaderFirmness.unseating(assessment, ranking).stream().limit(FIRMNESS).forEach(firm::add);
-        firm.addAll(first.of(Topic.EQUAL_BATTERIES));
+        firm.addAll(first.of(AnswerTopic.EQUAL_BATTERIES));
         blocks.add(new Points(firm));
         if (from.ranked().size() > 1) {
             Appraisal second = from.ranked().get(1);
@@ -142,7 +142,7 @@ final class AnswerSheet {
         List<Verdict> grave = Standpoint.needingSomebody(chosen);
         List<Verdict> own = chosen.engineOwn();
         PrintedNames labels = from.labels(chosen);
-        blocks.add(new Points(first.of(Topic.BREAKS).stream().map(labels::in).toList()));
+        blocks.add(new Points(first.of(AnswerTopic.BREAKS).stream().map(labels::in).toList()));
         if (!grave.isEmpty()) {
             blocks.add(
                     Grid.of(

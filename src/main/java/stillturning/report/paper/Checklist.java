@@ -50,7 +50,7 @@ final class Checklist {
     List<Block> all() {
         List<Block> blocks = new ArrayList<>();
         candidate.cockpit().procedures().stream()
-                .filter(p -> p.doing().automatic().isEmpty())
+                .filter(p -> p.execution().automatic().isEmpty())
                 .sorted(Comparator.comparingDouble(Procedure::responseSeconds))
                 .forEach(p -> blocks.addAll(of(p)));
         appraisal.masterOff().ifPresent(verdict -> blocks.addAll(smoke(verdict)));
@@ -72,7 +72,7 @@ final class Checklist {
         if (!procedure.sheds().isEmpty()) {
             steps.add("off, in this order: " + String.join(", ", labelled(procedure.sheds())));
         }
-        if (procedure.doing().pressesStarter()) {
+        if (procedure.execution().pressesStarter()) {
             steps.add("press the starter");
         }
         blocks.add(

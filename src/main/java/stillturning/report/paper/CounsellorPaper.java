@@ -93,7 +93,7 @@ public final class CounsellorPaper {
                         new CandidatesPage(from, contents).blocks()));
     }
 
-    private Study.Heading heading() {
+    private Study.StudyHeading heading() {
         return from.assessment().study().heading();
     }
 

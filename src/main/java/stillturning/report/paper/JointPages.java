@@ -9,8 +9,8 @@ import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Words;
 import stillturning.report.page.JointSection;
-import stillturning.report.page.JointSection.Chapter;
-import stillturning.report.page.JointSection.Sheet;
+import stillturning.report.page.JointSection.JointChapter;
+import stillturning.report.page.JointSection.JointSheet;
 
 /** What failures do together, what takes several parts at once, and how likely it is. */
 final class JointPages {
@@ -33,16 +33,16 @@ final class JointPages {
             Appraisal appraisal, Optional<JointSection> together, String anchor) {
         return chapter(together, anchor)
                 .flatMap(chapter -> sheet(appraisal, chapter))
-                .map(Sheet::blocks);
+                .map(JointSheet::blocks);
     }
 
-    private static Optional<Sheet> sheet(Appraisal appraisal, Chapter chapter) {
+    private static Optional<JointSheet> sheet(Appraisal appraisal, JointChapter chapter) {
         return chapter.sheets().stream()
                 .filter(sheet -> sheet.title().equals(appraisal.candidate().title()))
                 .findFirst();
     }
 
-    private static Optional<Chapter> chapter(Optional<JointSection> together, String anchor) {
+    private static Optional<JointChapter> chapter(Optional<JointSection> together, String anchor) {
         return together.flatMap(
                 t -> t.chapters().stream().filter(c -> c.anchor().equals(anchor)).findFirst());
     }
@@ -59,7 +59,7 @@ final class JointPages {
         return chapter(together, anchor).map(this::told).orElse(NOT_ASKED);
     }
 
-    private List<Block> told(Chapter chapter) {
+    private List<Block> told(JointChapter chapter) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Note(chapter.meaning()));
         from.chosen()

@@ -47,7 +47,7 @@ final class StoryBlocks {
      */
     static List<Block> of(String id, String heading, Verdict verdict, PrintedNames labels) {
         Story story = verdict.planned();
-        List<EventLines.Line> lines = EventLines.of(story);
+        List<EventLines.EventLine> lines = EventLines.of(story);
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Heading(heading));
         List<Fact> facts = new ArrayList<>();
@@ -61,7 +61,7 @@ final class StoryBlocks {
                 Grid.of(
                         lines.stream().limit(EVENTS).toList(),
                         List.of(
-                                figures("time", 10, EventLines.Line::time),
+                                figures("time", 10, EventLines.EventLine::time),
                                 figures("no.", 4, line -> String.valueOf(line.number())),
                                 words("event", 60, line -> labels.in(line.event())),
                                 figures("because of", 6, StoryBlocks::because))));
@@ -76,7 +76,7 @@ final class StoryBlocks {
         return blocks;
     }
 
-    private static String because(EventLines.Line line) {
+    private static String because(EventLines.EventLine line) {
         return line.because() > 0 ? String.valueOf(line.because()) : "";
     }
 }

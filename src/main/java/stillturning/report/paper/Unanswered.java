@@ -84,7 +84,7 @@ final class Unanswered {
 
     private boolean answered(Predicate<Sign> sign) {
         return appraisal.candidate().cockpit().procedures().stream()
-                .filter(p -> p.doing().automatic().isEmpty())
+                .filter(p -> p.execution().automatic().isEmpty())
                 .map(Procedure::when)
                 .flatMap(List::stream)
                 .flatMap(name -> cue(name).stream())

@@ -63,7 +63,7 @@ public final class ScaleTexts {
         List<ValueScale> scales = assessment.study().scales();
         for (int i = 0; i < scales.size(); i++) {
             ValueScale scale = scales.get(i);
-            who(i, Scale.Place.BEYOND_BEST, scale)
+            who(i, Scale.ScalePlace.BEYOND_BEST, scale)
                     .ifPresent(
                             who ->
                                     sentences.add(
@@ -73,12 +73,13 @@ public final class ScaleTexts {
                                                     + ": "
                                                     + who
                                                     + "."));
-            who(i, Scale.Place.BEYOND_WORST, scale)
+            who(i, Scale.ScalePlace.BEYOND_WORST, scale)
                     .ifPresent(
                             who ->
                                     sentences.add(
                                             scale.criterion().words()
-                                                    + ": worse than could be accepted, and counts as "
+                                                    + ": worse than could be accepted, and counts"
+                                                    + " as "
                                                     + text(scale, scale.acceptable())
                                                     + ": "
                                                     + who
@@ -87,7 +88,7 @@ public final class ScaleTexts {
         return List.copyOf(sentences);
     }
 
-    private Optional<String> who(int criterion, Scale.Place place, ValueScale scale) {
+    private Optional<String> who(int criterion, Scale.ScalePlace place, ValueScale scale) {
         Scale applied = ranking.scales().get(criterion).scale();
         String names =
                 ranking.standings().stream()

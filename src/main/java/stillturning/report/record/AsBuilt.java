@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.reliability.asbuilt.Compared.Verdict;
+import stillturning.reliability.asbuilt.Compared.Agreement;
 
 /**
  * A candidate as it was built.
@@ -51,7 +51,7 @@ public record AsBuilt(
     }
 
     /** Those of a verdict. */
-    public List<FormLine> with(Verdict verdict) {
+    public List<FormLine> with(Agreement verdict) {
         return lines.stream().filter(line -> line.compared().verdict() == verdict).toList();
     }
 }

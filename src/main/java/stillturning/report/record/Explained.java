@@ -9,7 +9,7 @@ import stillturning.reliability.asbuilt.JointExplanation;
  * @param alone single values, the best first
  * @param together two at once where no single one explains as much, the best first
  */
-public record Explained(List<ExplainedValue> alone, List<Together> together) {
+public record Explained(List<ExplainedValue> alone, List<ExplainedPair> together) {
 
     /** Nothing would, or nothing has to be explained. */
     public static final Explained NOTHING = new Explained(List.of(), List.of());
@@ -20,7 +20,8 @@ public record Explained(List<ExplainedValue> alone, List<Together> together) {
      * @param one as it would have to be beside the other
      * @param other as it would have to be beside the first
      */
-    public record Together(JointExplanation explanation, Written one, Written other) {}
+    public record ExplainedPair(
+            JointExplanation explanation, WrittenValue one, WrittenValue other) {}
 
     /**
      * A value as it is written.
@@ -29,7 +30,8 @@ public record Explained(List<ExplainedValue> alone, List<Together> together) {
      * @param needed what it would have to be
      * @param half half the interval of 95 % of that
      */
-    public record Written(String file, String path, String stated, String needed, String half) {}
+    public record WrittenValue(
+            String file, String path, String stated, String needed, String half) {}
 
     public Explained {
         alone = List.copyOf(alone);

@@ -10,8 +10,8 @@ import stillturning.reliability.asbuilt.Measurand;
 import stillturning.report.json.JsonDocument;
 import stillturning.report.json.JsonShape;
 import stillturning.report.json.JsonTypes;
-import stillturning.report.record.Explained.Together;
-import stillturning.report.record.Explained.Written;
+import stillturning.report.record.Explained.ExplainedPair;
+import stillturning.report.record.Explained.WrittenValue;
 
 /** What was measured of a built aircraft. */
 public final class MeasuredJson {
@@ -21,7 +21,7 @@ public final class MeasuredJson {
                     .text("path", FormLine::path)
                     .says("Place in the form.")
                     .text("says", FormLine::says)
-                    .word("kind", Measurand.Kind.class, l -> subject(l).kind())
+                    .word("kind", Measurand.MeasurandKind.class, l -> subject(l).kind())
                     .text("step", l -> subject(l).step())
                     .says("Of the ground test; empty for none.")
                     .text("at", l -> subject(l).at())
@@ -32,7 +32,7 @@ public final class MeasuredJson {
                     .maybe("measured", JsonTypes.NUMBER, l -> boxed(l.compared().measured()))
                     .maybe("half", JsonTypes.NUMBER, l -> boxed(l.compared().half()))
                     .says("Half the interval of 95 % by noise alone; null where none is known.")
-                    .word("verdict", Compared.Verdict.class, l -> l.compared().verdict())
+                    .word("verdict", Compared.Agreement.class, l -> l.compared().verdict())
                     .text("from", FormLine::from)
                     .says(
                             "Name of the log that it was concluded from; empty if somebody wrote"
@@ -50,7 +50,7 @@ public final class MeasuredJson {
                             e -> e.known().map(Known::standardError))
                     .maybe(
                             "mistakenFor",
-                            JsonTypes.word(FittedValue.Of.class),
+                            JsonTypes.word(FittedValue.BatteryValue.class),
                             MeasuredJson::mistaken)
                     .says("The value from which the log cannot tell it apart.");
 
@@ -101,19 +101,19 @@ public final class MeasuredJson {
                     .texts("alike", c -> c.explanation().alike())
                     .says("Values that these readings cannot tell from it.");
 
-    private static final JsonShape<Written> VALUE =
-            JsonShape.<Written>named("jointValue")
-                    .text("file", Written::file)
-                    .text("path", Written::path)
-                    .text("stated", Written::stated)
-                    .text("needed", Written::needed)
-                    .text("half", Written::half)
+    private static final JsonShape<WrittenValue> VALUE =
+            JsonShape.<WrittenValue>named("jointValue")
+                    .text("file", WrittenValue::file)
+                    .text("path", WrittenValue::path)
+                    .text("stated", WrittenValue::stated)
+                    .text("needed", WrittenValue::needed)
+                    .text("half", WrittenValue::half)
                     .says("Half the interval of 95 %, the other value being unknown too.");
 
-    private static final JsonShape<Together> TOGETHER =
-            JsonShape.<Together>named("together")
-                    .field("one", VALUE, Together::one)
-                    .field("other", VALUE, Together::other)
+    private static final JsonShape<ExplainedPair> TOGETHER =
+            JsonShape.<ExplainedPair>named("together")
+                    .field("one", VALUE, ExplainedPair::one)
+                    .field("other", VALUE, ExplainedPair::other)
                     .number("correlation", t -> t.explanation().correlation())
                     .says("Of the errors of the two, from -1 to 1.")
                     .flag("likely", t -> t.explanation().likely())
@@ -155,7 +155,7 @@ public final class MeasuredJson {
         return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
     }
 
-    private static Optional<FittedValue.Of> mistaken(FittedValue estimate) {
+    private static Optional<FittedValue.BatteryValue> mistaken(FittedValue estimate) {
         return estimate.fold(known -> Optional.empty(), Unknown::mistakenFor);
     }
 }

@@ -5,13 +5,13 @@ import java.util.List;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell;
 import stillturning.quantity.Formats;
-import stillturning.reliability.asbuilt.Compared.Verdict;
+import stillturning.reliability.asbuilt.Compared.Agreement;
 import stillturning.reliability.asbuilt.Expectation;
 import stillturning.reliability.asbuilt.Explanation;
 import stillturning.reliability.asbuilt.FittedBattery;
 import stillturning.reliability.asbuilt.FittedBattery.Quality;
 import stillturning.reliability.asbuilt.FittedValue;
-import stillturning.reliability.asbuilt.Measurand.Kind;
+import stillturning.reliability.asbuilt.Measurand.MeasurandKind;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;
@@ -19,8 +19,8 @@ import stillturning.report.page.Block.Lead;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
-import stillturning.report.record.Explained.Together;
-import stillturning.report.record.Explained.Written;
+import stillturning.report.record.Explained.ExplainedPair;
+import stillturning.report.record.Explained.WrittenValue;
 import stillturning.report.table.Column;
 
 /** What was measured, for a person: what does not keep to its prediction first. */
@@ -38,9 +38,9 @@ public final class MeasuredSheet {
         MeasuredSheet sheet = new MeasuredSheet(built);
         built.fit().ifPresent(sheet::fit);
         sheet.summary();
-        sheet.table("Does not keep to its prediction", Verdict.DISAGREES);
+        sheet.table("Does not keep to its prediction", Agreement.DISAGREES);
         sheet.causes();
-        sheet.table("Keeps to its prediction", Verdict.AGREES);
+        sheet.table("Keeps to its prediction", Agreement.AGREES);
         if (!built.remarks().isEmpty()) {
             sheet.blocks.add(new Heading("Remarks"));
             sheet.blocks.add(new Points(built.remarks()));
@@ -80,7 +80,7 @@ public final class MeasuredSheet {
         Cell stated = fit.stated();
         blocks.add(
                 Grid.of(
-                        List.of(FittedValue.Of.values()),
+                        List.of(FittedValue.BatteryValue.values()),
                         List.of(
                                 Column.words("of the battery", 28, MeasuredWords::name),
                                 Column.words("study", 12, of -> stated(stated, of)),
@@ -129,15 +129,16 @@ public final class MeasuredSheet {
         return Formats.significant(1000 * volts, 2) + " mV";
     }
 
-    private static String stated(Cell cell, FittedValue.Of of) {
+    private static String stated(Cell cell, FittedValue.BatteryValue of) {
         return switch (of) {
-            case CAPACITY -> MeasuredWords.value(Kind.CAPACITY, cell.capacity().coulombs());
-            case RESISTANCE -> MeasuredWords.value(Kind.BATTERY_OHMS, cell.ohms());
+            case CAPACITY ->
+                    MeasuredWords.value(MeasurandKind.CAPACITY, cell.capacity().coulombs());
+            case RESISTANCE -> MeasuredWords.value(MeasurandKind.BATTERY_OHMS, cell.ohms());
             case CHARGE -> "";
         };
     }
 
-    private static FittedValue estimate(FittedBattery fitted, FittedValue.Of of) {
+    private static FittedValue estimate(FittedBattery fitted, FittedValue.BatteryValue of) {
         return switch (of) {
             case CAPACITY -> fitted.capacity();
             case RESISTANCE -> fitted.ohms();
@@ -146,11 +147,11 @@ public final class MeasuredSheet {
     }
 
     private void summary() {
-        long steps = count(Kind.HAPPENED, Verdict.AGREES);
-        long failed = count(Kind.HAPPENED, Verdict.DISAGREES);
-        long open = count(Kind.HAPPENED, Verdict.NOT_MEASURED);
-        int off = built.with(Verdict.DISAGREES).size();
-        int kept = built.with(Verdict.AGREES).size();
+        long steps = count(MeasurandKind.HAPPENED, Agreement.AGREES);
+        long failed = count(MeasurandKind.HAPPENED, Agreement.DISAGREES);
+        long open = count(MeasurandKind.HAPPENED, Agreement.NOT_MEASURED);
+        int off = built.with(Agreement.DISAGREES).size();
+        int kept = built.with(Agreement.AGREES).size();
         String tests =
                 steps + failed + open == 0
                         ? ""
@@ -176,13 +177,13 @@ public final class MeasuredSheet {
                                                 + tests));
     }
 
-    private long count(Kind kind, Verdict verdict) {
+    private long count(MeasurandKind kind, Agreement verdict) {
         return built.with(verdict).stream()
                 .filter(line -> line.compared().expectation().subject().kind() == kind)
                 .count();
     }
 
-    private void table(String heading, Verdict verdict) {
+    private void table(String heading, Agreement verdict) {
         List<FormLine> lines = built.with(verdict);
         if (lines.isEmpty()) {
             return;
@@ -260,7 +261,7 @@ public final class MeasuredSheet {
     }
 
     private void together() {
-        List<Together> together = built.causes().together();
+        List<ExplainedPair> together = built.causes().together();
         if (together.isEmpty()) {
             return;
         }
@@ -294,7 +295,7 @@ public final class MeasuredSheet {
                                                         t.explanation().spoilt())))));
     }
 
-    private static String needed(Written value) {
+    private static String needed(WrittenValue value) {
         return value.path()
                 + " "
                 + value.needed()

@@ -9,7 +9,7 @@ import stillturning.reliability.asbuilt.FittedValue;
 import stillturning.reliability.asbuilt.FittedValue.Known;
 import stillturning.reliability.asbuilt.FittedValue.Unknown;
 import stillturning.reliability.asbuilt.Measurand;
-import stillturning.reliability.asbuilt.Measurand.Kind;
+import stillturning.reliability.asbuilt.Measurand.MeasurandKind;
 import stillturning.reliability.asbuilt.StepKey;
 import stillturning.report.Spoken;
 import stillturning.report.groundtest.PlanWords;
@@ -61,7 +61,7 @@ public final class MeasuredWords {
     }
 
     /** A value with its unit. */
-    public static String value(Kind kind, double value) {
+    public static String value(MeasurandKind kind, double value) {
         return switch (kind) {
             case HAPPENED -> value > 0 ? PASSED : "failed";
             case VOLTS -> Formats.fixed(zero(value), 2) + " V";
@@ -80,7 +80,7 @@ public final class MeasuredWords {
 
     /** What was measured, with its interval where one is known. */
     public static String measured(Compared compared) {
-        Kind kind = compared.expectation().subject().kind();
+        MeasurandKind kind = compared.expectation().subject().kind();
         if (compared.measured().isEmpty()) {
             return "";
         }
@@ -90,7 +90,7 @@ public final class MeasuredWords {
                 : value + " ±" + half(kind, compared.half().getAsDouble());
     }
 
-    private static String half(Kind kind, double half) {
+    private static String half(MeasurandKind kind, double half) {
         return switch (kind) {
             case CAPACITY -> Formats.significant(half / 3600, 2) + " Ah";
             case BATTERY_OHMS, PATH_OHMS -> Formats.significant(1000 * half, 2) + " mohm";
@@ -100,7 +100,7 @@ public final class MeasuredWords {
 
     /** How the two stand to each other, in a word or two. */
     public static String verdict(Compared compared) {
-        boolean step = compared.expectation().subject().kind() == Kind.HAPPENED;
+        boolean step = compared.expectation().subject().kind() == MeasurandKind.HAPPENED;
         return switch (compared.verdict()) {
             case AGREES -> step ? PASSED : KEEPS;
             case DISAGREES -> step ? "failed" : "does not keep to it";
@@ -118,15 +118,15 @@ public final class MeasuredWords {
 
     /** From the least to the most that keeps to a prediction. */
     static String limits(Expectation expectation) {
-        Kind kind = expectation.subject().kind();
-        return kind == Kind.HAPPENED
+        MeasurandKind kind = expectation.subject().kind();
+        return kind == MeasurandKind.HAPPENED
                 ? ""
                 : value(kind, expectation.low()) + " to " + value(kind, expectation.high());
     }
 
     /** What stands beside the blank of a form. */
     public static String beside(Expectation expectation) {
-        Kind kind = expectation.subject().kind();
+        MeasurandKind kind = expectation.subject().kind();
         return "predicted "
                 + value(kind, expectation.predicted())
                 + " ("
@@ -135,16 +135,16 @@ public final class MeasuredWords {
     }
 
     /** An estimate, or that there is none and why. */
-    static String estimate(FittedValue.Of of, FittedValue estimate) {
+    static String estimate(FittedValue.BatteryValue of, FittedValue estimate) {
         return estimate.fold(known -> known(of, known), unknown -> unknown(of, unknown));
     }
 
-    private static String known(FittedValue.Of of, Known known) {
+    private static String known(FittedValue.BatteryValue of, Known known) {
         return number(of, known.value())
                 + (known.half() > 0 ? " ±" + number(of, known.half()) + " (95 %)" : ", as given");
     }
 
-    private static String number(FittedValue.Of of, double value) {
+    private static String number(FittedValue.BatteryValue of, double value) {
         return switch (of) {
             case CAPACITY -> Formats.fixed(value / 3600, 2) + " Ah";
             case RESISTANCE -> Formats.fixed(1000 * value, 2) + " mohm";
@@ -152,7 +152,7 @@ public final class MeasuredWords {
         };
     }
 
-    private static String unknown(FittedValue.Of of, Unknown unknown) {
+    private static String unknown(FittedValue.BatteryValue of, Unknown unknown) {
         return "not told by this log: "
                 + unknown.mistakenFor()
                         .map(other -> "it cannot be told apart from " + name(other) + "; ")
@@ -160,7 +160,7 @@ public final class MeasuredWords {
                 + remedy(of);
     }
 
-    private static String remedy(FittedValue.Of of) {
+    private static String remedy(FittedValue.BatteryValue of) {
         return switch (of) {
             case CAPACITY -> "discharge it further";
             case RESISTANCE -> "switch a second load on and off meanwhile";
@@ -169,7 +169,7 @@ public final class MeasuredWords {
     }
 
     /** What is estimated. */
-    static String name(FittedValue.Of of) {
+    static String name(FittedValue.BatteryValue of) {
         return switch (of) {
             case CAPACITY -> "capacity";
             case RESISTANCE -> "resistance";

@@ -9,7 +9,7 @@ import java.util.List;
  * @param rows in the order in which they were added
  * @param unreadable why it cannot be read; empty if it can
  */
-public record RecordedCandidate(String title, List<Row> rows, List<String> unreadable) {
+public record RecordedCandidate(String title, List<RecordRow> rows, List<String> unreadable) {
 
     /**
      * One of what was measured.
@@ -19,13 +19,13 @@ public record RecordedCandidate(String title, List<Row> rows, List<String> unrea
      * @param measured with its unit; empty if it was not
      * @param prediction what was predicted on that day
      */
-    public record Row(
+    public record RecordRow(
             Day day,
             String what,
             String says,
             String measured,
-            Prediction prediction,
-            Standing standing) {
+            ShownPrediction prediction,
+            ReadingVerdict standing) {
 
         /** Whether the study had ceased to ask for it. */
         boolean isFormer() {
@@ -50,14 +50,14 @@ public record RecordedCandidate(String title, List<Row> rows, List<String> unrea
      *
      * @param keeps from the least to the most that keeps to it
      */
-    public record Prediction(String likely, String keeps) {}
+    public record ShownPrediction(String likely, String keeps) {}
 
     /**
      * How the two stand to each other.
      *
      * @param good whether what was measured keeps to what was predicted
      */
-    public record Standing(String words, boolean good) {}
+    public record ReadingVerdict(String words, boolean good) {}
 
     public RecordedCandidate {
         rows = List.copyOf(rows);

@@ -15,7 +15,7 @@ import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Warning;
 import stillturning.report.page.Block.Words;
 import stillturning.report.page.Document.Chapter;
-import stillturning.report.record.RecordedCandidate.Row;
+import stillturning.report.record.RecordedCandidate.RecordRow;
 import stillturning.report.table.Column;
 
 /** What was measured of what was built, beside what was predicted, for the dossier. */
@@ -43,8 +43,8 @@ public final class RecordedChapter {
             blocks.add(new Warning("The record cannot be read", candidate.unreadable()));
             return blocks;
         }
-        List<Row> values = latest(candidate.rows(), row -> !row.isStep() && !row.isFormer());
-        List<Row> steps = latest(candidate.rows(), row -> row.isStep() && !row.isFormer());
+        List<RecordRow> values = latest(candidate.rows(), row -> !row.isStep() && !row.isFormer());
+        List<RecordRow> steps = latest(candidate.rows(), row -> row.isStep() && !row.isFormer());
         blocks.add(new Words(days(candidate.rows())));
         if (!steps.isEmpty()) {
             blocks.add(new Words(status(steps)));
@@ -63,7 +63,7 @@ public final class RecordedChapter {
                                     + " first."));
             blocks.add(Grid.of(worstFirst(values), valueColumns()));
         }
-        List<Row> former = latest(candidate.rows(), Row::isFormer);
+        List<RecordRow> former = latest(candidate.rows(), RecordRow::isFormer);
         if (!former.isEmpty()) {
             blocks.add(
                     new Words(
@@ -90,8 +90,8 @@ public final class RecordedChapter {
     }
 
     /** The last of each thing, in the order of the first; what was done stands before what not. */
-    private static List<Row> latest(List<Row> rows, Predicate<Row> which) {
-        Map<String, Row> latest = new LinkedHashMap<>();
+    private static List<RecordRow> latest(List<RecordRow> rows, Predicate<RecordRow> which) {
+        Map<String, RecordRow> latest = new LinkedHashMap<>();
         rows.stream()
                 .filter(which)
                 .forEach(
@@ -112,14 +112,14 @@ public final class RecordedChapter {
         return List.copyOf(latest.values());
     }
 
-    private static List<Row> worstFirst(List<Row> values) {
-        List<Row> ordered = new ArrayList<>();
+    private static List<RecordRow> worstFirst(List<RecordRow> values) {
+        List<RecordRow> ordered = new ArrayList<>();
         values.stream().filter(row -> !row.standing().good()).forEach(ordered::add);
         values.stream().filter(row -> row.standing().good()).forEach(ordered::add);
         return ordered;
     }
 
-    private static String days(List<Row> rows) {
+    private static String days(List<RecordRow> rows) {
         Set<String> days =
                 rows.stream()
                         .map(row -> row.day().date() + by(row))
@@ -130,11 +130,11 @@ public final class RecordedChapter {
                 + " more than once, the last is shown.";
     }
 
-    private static String by(Row row) {
+    private static String by(RecordRow row) {
         return row.day().by().isEmpty() ? "" : " by " + row.day().by();
     }
 
-    private static String status(List<Row> steps) {
+    private static String status(List<RecordRow> steps) {
         long open = steps.stream().filter(row -> row.measured().isEmpty()).count();
         long good = steps.stream().filter(row -> row.standing().good()).count();
         return "Ground test: of "
@@ -148,24 +148,24 @@ public final class RecordedChapter {
                 + " not done.";
     }
 
-    private static List<Column<Row>> stepColumns() {
+    private static List<Column<RecordRow>> stepColumns() {
         return List.of(
-                Column.words("step of the ground test", 60, Row::says),
+                Column.words("step of the ground test", 60, RecordRow::says),
                 Column.words("result", 10, row -> row.standing().words()),
                 Column.words("day", 11, row -> row.measured().isEmpty() ? "" : day(row)));
     }
 
-    private static List<Column<Row>> valueColumns() {
+    private static List<Column<RecordRow>> valueColumns() {
         return List.of(
-                Column.words("what", 36, Row::says),
+                Column.words("what", 36, RecordRow::says),
                 Column.figures("predicted", 11, row -> row.prediction().likely()),
                 Column.figures("keeps to it", 20, row -> row.prediction().keeps()),
-                Column.figures("measured", 16, Row::measured),
+                Column.figures("measured", 16, RecordRow::measured),
                 Column.words("", 14, row -> row.standing().words()),
                 Column.words("day", 11, RecordedChapter::day));
     }
 
-    private static String day(Row row) {
+    private static String day(RecordRow row) {
         return row.day().date() + (row.day().changed() ? "*" : "");
     }
 }

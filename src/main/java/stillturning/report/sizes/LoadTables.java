@@ -16,9 +16,9 @@ import org.jspecify.annotations.Nullable;
 import stillturning.quantity.Formats;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
-import stillturning.sizing.result.LoadAnalysis.Balance;
 import stillturning.sizing.result.LoadAnalysis.ChargeStep;
 import stillturning.sizing.result.LoadAnalysis.LoadRow;
+import stillturning.sizing.result.LoadAnalysis.PhaseBalance;
 import stillturning.sizing.result.LoadAnalysis.Taken;
 import stillturning.sizing.result.SizingReport;
 
@@ -33,7 +33,7 @@ public final class LoadTables {
                     Column.<ChargeStep>number("from", PERCENT, 1, ChargeStep::start).key("start"),
                     Column.<ChargeStep>number("to", PERCENT, 1, ChargeStep::end).key("end"));
 
-    private static final List<Column<Balance>> SOURCES =
+    private static final List<Column<PhaseBalance>> SOURCES =
             List.of(
                     words("phase", 10, b -> b.phase().name()),
                     number("name plates", AMPS, 1, b -> b.average().nameplateAmps()),
@@ -42,10 +42,10 @@ public final class LoadTables {
                     number("batteries give", AMPS, 1, b -> b.average().batteryAmps()),
                     number("sources give", WATTS, 1, b -> b.average().watts().sources()),
                     number("lost on the way", WATTS, 1, b -> b.average().watts().lost()),
-                    number("alternators can", AMPS, 1, Balance::alternatorAmps),
+                    number("alternators can", AMPS, 1, PhaseBalance::alternatorAmps),
                     number("margin", AMPS, 1, b -> b.alternatorAmps() - b.average().joinedAmps()));
 
-    private static final List<Column<Balance>> ALL_ON =
+    private static final List<Column<PhaseBalance>> ALL_ON =
             List.of(
                     words("phase", 10, b -> b.phase().name()),
                     number("name plates", AMPS, 1, b -> b.full().nameplateAmps()),
@@ -81,7 +81,8 @@ public final class LoadTables {
 
     private LoadTables() {}
 
-    private static Column<Balance> lasting(String head, ToDoubleFunction<Balance> lasting) {
+    private static Column<PhaseBalance> lasting(
+            String head, ToDoubleFunction<PhaseBalance> lasting) {
         return number(
                 head,
                 MINUTES,
@@ -97,7 +98,7 @@ public final class LoadTables {
         columns.add(words("load", PART, LoadRow::load));
         columns.add(words("runs", 10, r -> r.continuous() ? "on" : Formats.percent(r.duty())));
         columns.add(number("nominal", AMPS, 2, LoadRow::nominalAmps));
-        for (Balance balance : report.loads().phases()) {
+        for (PhaseBalance balance : report.loads().phases()) {
             String phase = balance.phase().name();
             columns.add(
                     Column.<LoadRow>number(phase, AMPS, 2, row -> amps(row.at().get(phase)))

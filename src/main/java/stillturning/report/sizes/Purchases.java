@@ -107,6 +107,6 @@ public final class Purchases {
     }
 
     private static boolean metres(BillRow row) {
-        return row.unit() == BillRow.Unit.METRES;
+        return row.unit() == BillRow.CountingUnit.METRES;
     }
 }

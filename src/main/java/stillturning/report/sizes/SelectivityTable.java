@@ -6,7 +6,7 @@ import static stillturning.report.table.Unit.SECONDS;
 
 import java.util.List;
 import stillturning.assess.verdict.Selectivity;
-import stillturning.assess.verdict.Selectivity.Pair;
+import stillturning.assess.verdict.Selectivity.ProtectorPair;
 import stillturning.quantity.Formats;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.table.Column;
@@ -17,10 +17,10 @@ public final class SelectivityTable {
 
     private static final int SECOND_DIGITS = 3;
 
-    private static final List<Column<Pair>> COLUMNS =
+    private static final List<Column<ProtectorPair>> COLUMNS =
             List.of(
-                    words("may open too soon", 22, Pair::upstream),
-                    words("before", 22, Pair::downstream),
+                    words("may open too soon", 22, ProtectorPair::upstream),
+                    words("before", 22, ProtectorPair::downstream),
                     words("after, for example", 24, p -> p.worst().failure()),
                     number(
                             "fast in",
@@ -44,8 +44,8 @@ public final class SelectivityTable {
                         "Who may open before whom",
                         COLUMNS,
                         selectivity.pairs(),
-                        "Each protector may open anywhere in its published band; one upstream may be"
-                                + " fast while the one downstream is slow.");
+                        "Each protector may open anywhere in its published band; one upstream may"
+                                + " be fast while the one downstream is slow.");
     }
 
     private static String seconds(double seconds) {

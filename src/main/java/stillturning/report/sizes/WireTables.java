@@ -15,8 +15,8 @@ import stillturning.quantity.Formats;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
 import stillturning.sizing.result.SizingReport;
-import stillturning.sizing.result.WireSchedule.Circuit;
-import stillturning.sizing.result.WireSchedule.Main;
+import stillturning.sizing.result.WireSchedule.LoadCircuit;
+import stillturning.sizing.result.WireSchedule.MainCircuit;
 import stillturning.sizing.result.WireSize;
 
 /** Wires, what they drop, and what one takes along to cut, to crimp and to mark them. */
@@ -26,33 +26,35 @@ public final class WireTables {
     private static final double IDLE_AMPS = 0.005;
 
     /** Drop of circuits. */
-    public static final List<Column<Circuit>> DROPS =
+    public static final List<Column<LoadCircuit>> DROPS =
             List.of(
-                    Column.<Circuit>words("load", PART, Circuit::name).key("load"),
-                    Column.<Circuit>number("current", AMPS, 2, Circuit::amps).key("amps"),
-                    Column.<Circuit>number("out and back", LENGTH, Circuit::metres).key("metres"),
-                    Column.<Circuit>number("wires drop", VOLTS, 2, c -> told(c.drop().volts()))
+                    Column.<LoadCircuit>words("load", PART, LoadCircuit::name).key("load"),
+                    Column.<LoadCircuit>number("current", AMPS, 2, LoadCircuit::amps).key("amps"),
+                    Column.<LoadCircuit>number("out and back", LENGTH, LoadCircuit::metres)
+                            .key("metres"),
+                    Column.<LoadCircuit>number("wires drop", VOLTS, 2, c -> told(c.drop().volts()))
                             .key("volts"),
-                    Column.<Circuit>number("limit", VOLTS, 2, c -> c.drop().limitVolts())
+                    Column.<LoadCircuit>number("limit", VOLTS, 2, c -> c.drop().limitVolts())
                             .key("limitVolts"),
                     words(
                             "load is",
                             12,
                             c -> c.drop().continuous() ? "continuous" : "now and then"),
-                    Column.<Circuit>number("lowest supply", VOLTS, 2, c -> c.supply().volts())
+                    Column.<LoadCircuit>number("lowest supply", VOLTS, 2, c -> c.supply().volts())
                             .key("supplyVolts"),
-                    Column.<Circuit>number("minimum", VOLTS, 2, c -> c.supply().minimumVolts())
+                    Column.<LoadCircuit>number("minimum", VOLTS, 2, c -> c.supply().minimumVolts())
                             .key("minimumVolts"),
                     words("in", 10, c -> c.supply().phase()));
 
     /** Drop of main power wires. */
-    public static final List<Column<Main>> MAINS =
+    public static final List<Column<MainCircuit>> MAINS =
             List.of(
-                    Column.<Main>words("source", 20, Main::source).key("source"),
-                    Column.<Main>words("bus", 18, Main::bus).key("bus"),
-                    Column.<Main>number("current", AMPS, 1, Main::amps).key("amps"),
-                    Column.<Main>number("wires drop", VOLTS, 2, m -> m.drop().volts()).key("volts"),
-                    Column.<Main>number("limit", VOLTS, 2, m -> m.drop().limitVolts())
+                    Column.<MainCircuit>words("source", 20, MainCircuit::source).key("source"),
+                    Column.<MainCircuit>words("bus", 18, MainCircuit::bus).key("bus"),
+                    Column.<MainCircuit>number("current", AMPS, 1, MainCircuit::amps).key("amps"),
+                    Column.<MainCircuit>number("wires drop", VOLTS, 2, m -> m.drop().volts())
+                            .key("volts"),
+                    Column.<MainCircuit>number("limit", VOLTS, 2, m -> m.drop().limitVolts())
                             .key("limitVolts"),
                     words("wires", 40, m -> String.join(", ", m.wires())));
 

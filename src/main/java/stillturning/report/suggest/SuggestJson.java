@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Map;
 import stillturning.assess.CandidateDifferences.Shift;
 import stillturning.assess.suggest.Suggestion;
-import stillturning.assess.suggest.Suggestion.Burden;
-import stillturning.assess.suggest.Suggestion.Trouble;
+import stillturning.assess.suggest.Suggestion.CandidateBurden;
+import stillturning.assess.suggest.Suggestion.Worsening;
 import stillturning.assess.suggest.Suggestions;
 import stillturning.assess.verdict.Outcome;
 import stillturning.parts.Part;
@@ -20,19 +20,19 @@ public final class SuggestJson {
                     .text("failure", Map.Entry::getKey)
                     .word("outcome", Outcome.class, Map.Entry::getValue);
 
-    private static final JsonShape<Burden> BURDEN =
-            JsonShape.<Burden>named("burden")
-                    .number("kilograms", Burden::kilograms)
-                    .whole("parts", Burden::parts)
+    private static final JsonShape<CandidateBurden> BURDEN =
+            JsonShape.<CandidateBurden>named("burden")
+                    .number("kilograms", CandidateBurden::kilograms)
+                    .whole("parts", CandidateBurden::parts)
                     .says("Without the loads.")
-                    .number("price", Burden::price)
-                    .number("complexity", Burden::complexity)
-                    .whole("pilotActs", Burden::acts);
+                    .number("price", CandidateBurden::price)
+                    .number("complexity", CandidateBurden::complexity)
+                    .whole("pilotActs", CandidateBurden::acts);
 
-    private static final JsonShape<Trouble> TROUBLE =
-            JsonShape.<Trouble>named("newTrouble")
-                    .text("what", Trouble::what)
-                    .text("comesTo", Trouble::comesTo);
+    private static final JsonShape<Worsening> TROUBLE =
+            JsonShape.<Worsening>named("newTrouble")
+                    .text("what", Worsening::what)
+                    .text("comesTo", Worsening::comesTo);
 
     private static final JsonShape<Shift> SHIFT =
             JsonShape.<Shift>named("shift")

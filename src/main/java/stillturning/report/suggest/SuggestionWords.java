@@ -8,8 +8,8 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import stillturning.assess.front.Tally;
 import stillturning.assess.suggest.Suggestion;
-import stillturning.assess.suggest.Suggestion.Burden;
-import stillturning.assess.suggest.Suggestion.Trouble;
+import stillturning.assess.suggest.Suggestion.CandidateBurden;
+import stillturning.assess.suggest.Suggestion.Worsening;
 import stillturning.assess.suggest.Suggestions;
 import stillturning.assess.suggest.Wanted;
 import stillturning.assess.verdict.Outcome;
@@ -23,9 +23,9 @@ public final class SuggestionWords {
     /** What has to be said wherever something is suggested. */
     public static final String MEANING =
             "Each was assessed in full, but simpler on paper is not yet buildable: lengths are"
-                    + " those between zones, new parts are of the catalogue's usual classes, and nobody"
-                    + " has looked whether there is room. Sizes are not checked here; run size on what"
-                    + " you save.";
+                + " those between zones, new parts are of the catalogue's usual classes, and nobody"
+                + " has looked whether there is room. Sizes are not checked here; run size on what"
+                + " you save.";
 
     private final Suggestions all;
 
@@ -109,8 +109,8 @@ public final class SuggestionWords {
     }
 
     private String costs(Suggestion suggestion) {
-        Burden before = suggestion.before();
-        Burden after = suggestion.after();
+        CandidateBurden before = suggestion.before();
+        CandidateBurden after = suggestion.after();
         return String.format(
                 Locale.ROOT,
                 "Weight %s kg (%s), parts %d (%s), price %s %s (%s), complexity %s (%s), acts of"
@@ -135,7 +135,7 @@ public final class SuggestionWords {
     }
 
     private static String troubles(Suggestion suggestion) {
-        List<Trouble> troubles = suggestion.troubles();
+        List<Worsening> troubles = suggestion.troubles();
         return troubles.isEmpty()
                 ? "No new trouble."
                 : counted(troubles.size(), "new trouble")

@@ -25,7 +25,7 @@ public record Column<R>(
         int widest,
         Cells<R> cells,
         Function<? super R, Ink> ink,
-        Optional<Field<R>> field,
+        Optional<DataField<R>> field,
         boolean repeats,
         String foot) {
 
@@ -39,7 +39,7 @@ public record Column<R>(
         String text(R row, Unit unit, UnitSystem system);
 
         /** What other programs read under a key. */
-        Field<R> field(String key);
+        DataField<R> field(String key);
 
         /** The same, blank where there is no number. */
         Cells<R> orBlank();
@@ -56,8 +56,8 @@ public record Column<R>(
         }
 
         @Override
-        public Field<R> field(String key) {
-            return new Field<>(key, String.class, get);
+        public DataField<R> field(String key) {
+            return new DataField<>(key, String.class, get);
         }
 
         @Override
@@ -81,8 +81,8 @@ public record Column<R>(
         }
 
         @Override
-        public Field<R> field(String key) {
-            return new Field<>(key, Double.class, get::applyAsDouble);
+        public DataField<R> field(String key) {
+            return new DataField<>(key, Double.class, get::applyAsDouble);
         }
 
         @Override
@@ -101,7 +101,7 @@ public record Column<R>(
      *
      * @param get a {@link String}, or a {@link Double} in SI
      */
-    public record Field<R>(String key, Class<?> type, Function<? super R, ?> get) {}
+    public record DataField<R>(String key, Class<?> type, Function<? super R, ?> get) {}
 
     public Column {
         if (widest < 1) {
@@ -165,15 +165,15 @@ public record Column<R>(
 
     /** The same, read by other programs under a key as a number in SI. */
     public Column<R> value(String key, ToDoubleFunction<? super R> get) {
-        return with(new Field<R>(key, Double.class, get::applyAsDouble));
+        return with(new DataField<R>(key, Double.class, get::applyAsDouble));
     }
 
     /** The same, read by other programs under a key in words of theirs. */
     public Column<R> words(String key, Function<? super R, String> get) {
-        return with(new Field<R>(key, String.class, get));
+        return with(new DataField<R>(key, String.class, get));
     }
 
-    private Column<R> with(Field<R> read) {
+    private Column<R> with(DataField<R> read) {
         return new Column<>(head, unit, widest, cells, ink, Optional.of(read), repeats, foot);
     }
 

@@ -14,7 +14,7 @@ import stillturning.assess.verdict.Verdict;
 import stillturning.quantity.Formats;
 import stillturning.report.OutcomeMark;
 import stillturning.report.StoryFacts;
-import stillturning.report.StoryFacts.Fact;
+import stillturning.report.StoryFacts.StoryFact;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
 import stillturning.report.table.TerminalColour;
@@ -83,7 +83,7 @@ public final class CaseTexts {
         return facts(all).stream().map(f -> f.label() + ": " + f.value()).toList();
     }
 
-    public static List<Fact> facts(List<CandidateCases> all) {
+    public static List<StoryFact> facts(List<CandidateCases> all) {
         Map<String, Map<String, List<String>>> titlesByMeaning = new LinkedHashMap<>();
         for (CandidateCases of : all) {
             for (Case one : of.cases()) {
@@ -93,8 +93,9 @@ public final class CaseTexts {
                         .add(of.candidate().title());
             }
         }
-        List<Fact> facts = new ArrayList<>();
-        titlesByMeaning.forEach((said, meanings) -> facts.add(new Fact(said, meaning(meanings))));
+        List<StoryFact> facts = new ArrayList<>();
+        titlesByMeaning.forEach(
+                (said, meanings) -> facts.add(new StoryFact(said, meaning(meanings))));
         return facts;
     }
 

@@ -13,7 +13,7 @@ import stillturning.assess.Assessment;
 import stillturning.assess.Guess;
 import stillturning.assess.GuessVariation;
 import stillturning.assess.Guesses;
-import stillturning.assess.Guesses.Change;
+import stillturning.assess.Guesses.GuessChange;
 import stillturning.assess.Guesses.Weighty;
 import stillturning.assess.findout.GroupScreen;
 import stillturning.assess.findout.OpenInterval;
@@ -76,15 +76,16 @@ public final class GuessTexts {
 
     /** Those that matter as a table, most likely to turn an answer first. */
     public List<String> table(TerminalColour paint) {
-        List<Column<Row>> columns =
+        List<Column<GuessTextRow>> columns =
                 List.of(
-                        Column.<Row>words("find out", 25, r -> r.name() + ", " + r.source())
+                        Column.<GuessTextRow>words(
+                                        "find out", 25, r -> r.name() + ", " + r.source())
                                 .ink(r -> Ink.STRONG),
-                        words("guessed", 7, Row::value),
-                        words("chance", 6, Row::chance),
-                        words("worth", 6, Row::worth),
-                        words(lower(), 21, Row::ifLess),
-                        words(higher(), 21, Row::ifMore));
+                        words("guessed", 7, GuessTextRow::value),
+                        words("chance", 6, GuessTextRow::chance),
+                        words("worth", 6, GuessTextRow::worth),
+                        words(lower(), 21, GuessTextRow::ifLess),
+                        words(higher(), 21, GuessTextRow::ifMore));
         return guesses.matter().isEmpty()
                 ? List.of()
                 : TextTable.lines(new Table<>(columns, rows()), paint);
@@ -152,7 +153,7 @@ public final class GuessTexts {
      * @param worth points gained by knowing it
      * @param finding how to find it out; empty where nobody has said
      */
-    public record Row(
+    public record GuessTextRow(
             String source,
             String name,
             String value,
@@ -162,11 +163,11 @@ public final class GuessTexts {
             String ifMore,
             String finding) {}
 
-    public List<Row> rows() {
+    public List<GuessTextRow> rows() {
         return guesses.matter().stream()
                 .map(
                         w ->
-                                new Row(
+                                new GuessTextRow(
                                         w.guess().source(),
                                         w.guess().name(),
                                         w.guess().value(),
@@ -191,7 +192,7 @@ public final class GuessTexts {
     }
 
     /** From where on, and what is then at the end of the range. */
-    private String side(Weighty weighty, List<Change> changes, boolean less) {
+    private String side(Weighty weighty, List<GuessChange> changes, boolean less) {
         String from =
                 weighty.worth().turns().stream()
                         .filter(turn -> turn.below() == less)
@@ -230,7 +231,7 @@ public final class GuessTexts {
         return List.copyOf(lines);
     }
 
-    private String chosen(Guesses.Choice choice) {
+    private String chosen(Guesses.GuessedWord choice) {
         return "If "
                 + named(choice.guess())
                 + ", is "
@@ -276,7 +277,7 @@ public final class GuessTexts {
                         u -> u.guess().equals(guess) && u.value().filter(end::equals).isPresent());
     }
 
-    private String changes(List<Change> changes, boolean untried) {
+    private String changes(List<GuessChange> changes, boolean untried) {
         if (untried) {
             return "not tried";
         }
@@ -288,14 +289,14 @@ public final class GuessTexts {
         texts.addAll(verdicts(changes, false));
         texts.addAll(verdicts(changes, true));
         changes.stream()
-                .filter(Change.Endurance.class::isInstance)
-                .map(Change.Endurance.class::cast)
+                .filter(GuessChange.Endurance.class::isInstance)
+                .map(GuessChange.Endurance.class::cast)
                 .forEach(e -> texts.add(endurance(e)));
         return String.join("; ", texts);
     }
 
     /** A change that has a clause of its own; those of requirements are told together. */
-    private Optional<String> ofItsOwn(Change change) {
+    private Optional<String> ofItsOwn(GuessChange change) {
         return change.fold(
                 leader -> Optional.of(title(leader.candidate()) + " is first"),
                 requirement -> Optional.empty(),
@@ -307,10 +308,10 @@ public final class GuessTexts {
     }
 
     /** Candidates that turn on the same requirements share a clause. */
-    private List<String> verdicts(List<Change> changes, boolean met) {
+    private List<String> verdicts(List<GuessChange> changes, boolean met) {
         Map<String, List<String>> requirements = new LinkedHashMap<>();
-        for (Change change : changes) {
-            if (change instanceof Change.Requirement turned && turned.met() == met) {
+        for (GuessChange change : changes) {
+            if (change instanceof GuessChange.Requirement turned && turned.met() == met) {
                 requirements
                         .computeIfAbsent(title(turned.candidate()), c -> new ArrayList<>())
                         .add("\"" + turned.requirement() + "\"");
@@ -334,7 +335,7 @@ public final class GuessTexts {
         return clauses;
     }
 
-    private static String endurance(Change.Endurance change) {
+    private static String endurance(GuessChange.Endurance change) {
         return "endurance "
                 + ResultText.seconds(change.toSeconds())
                 + " instead of "

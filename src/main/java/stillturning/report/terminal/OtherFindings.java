@@ -19,7 +19,7 @@ import stillturning.quantity.Formats;
 import stillturning.report.MissingWarnings;
 import stillturning.report.OutcomeMark;
 import stillturning.report.StoryFacts;
-import stillturning.report.StoryFacts.Fact;
+import stillturning.report.StoryFacts.StoryFact;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
 import stillturning.report.table.TerminalColour;
@@ -140,9 +140,9 @@ public final class OtherFindings {
     }
 
     /** The warnings that one candidate lacks, as facts. */
-    public static List<Fact> missingWarnings(Appraisal appraisal) {
+    public static List<StoryFact> missingWarnings(Appraisal appraisal) {
         return MissingWarnings.of(appraisal).stream()
-                .map(m -> new Fact(m.warning(), String.join("; ", m.failures())))
+                .map(m -> new StoryFact(m.warning(), String.join("; ", m.failures())))
                 .toList();
     }
 
@@ -183,9 +183,9 @@ public final class OtherFindings {
     }
 
     /** Switches of one candidate left wrong, as facts. */
-    public static List<Fact> leftSwitches(Appraisal appraisal) {
+    public static List<StoryFact> leftSwitches(Appraisal appraisal) {
         return appraisal.cases().leftSwitches().stream()
-                .map(one -> new Fact(one.words(), left(one)))
+                .map(one -> new StoryFact(one.words(), left(one)))
                 .toList();
     }
 
@@ -203,9 +203,9 @@ public final class OtherFindings {
     }
 
     /** Attempts of one candidate to start, as facts. */
-    public static List<Fact> starts(Appraisal appraisal) {
+    public static List<StoryFact> starts(Appraisal appraisal) {
         return appraisal.cases().starts().stream()
-                .map(start -> new Fact(start.conditions(), started(start)))
+                .map(start -> new StoryFact(start.conditions(), started(start)))
                 .toList();
     }
 

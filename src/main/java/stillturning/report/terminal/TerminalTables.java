@@ -171,11 +171,11 @@ public final class TerminalTables {
     public static List<String> matrix(
             Assessment assessment, Outcome mildest, TerminalColour paint) {
         List<Appraisal> appraisals = RankingOrder.of(assessment);
-        List<FailureRows.Row> rows = FailureRows.of(appraisals);
+        List<FailureRows.FailureRow> rows = FailureRows.of(appraisals);
         List<Line> shown = new ArrayList<>();
         String kind = "";
         List<Outcome> left = new ArrayList<>();
-        for (FailureRows.Row row : rows) {
+        for (FailureRows.FailureRow row : rows) {
             if (row.worst().compareTo(mildest) > 0) {
                 left.add(row.worst());
                 continue;

@@ -14,13 +14,13 @@ public record BillRow(
         String item,
         String detail,
         double quantity,
-        Unit unit,
+        CountingUnit unit,
         double spares,
         double kilograms,
         double price) {
 
     /** In what a quantity counts. */
-    public enum Unit {
+    public enum CountingUnit {
         PIECES,
         METRES
     }

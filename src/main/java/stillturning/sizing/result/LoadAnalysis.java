@@ -13,7 +13,10 @@ import stillturning.model.Phase;
  * @param charge each battery through each phase, in order
  */
 public record LoadAnalysis(
-        List<LoadRow> loads, List<Balance> phases, boolean monitored, List<ChargeStep> charge) {
+        List<LoadRow> loads,
+        List<PhaseBalance> phases,
+        boolean monitored,
+        List<ChargeStep> charge) {
 
     /**
      * A load.
@@ -46,7 +49,7 @@ public record LoadAnalysis(
      * @param alternatorAmps what the alternators can give at that phase's speed (A)
      * @param batteryOnly time from the loss of all charging until the engine can no longer run
      */
-    public record Balance(
+    public record PhaseBalance(
             Phase phase, Sum average, Sum full, double alternatorAmps, BatteryOnly batteryOnly) {}
 
     /**

@@ -17,16 +17,16 @@ import java.util.OptionalDouble;
  */
 public record ProtectorSize(
         String name,
-        Kind kind,
+        ProtectorKind kind,
         double ratedAmps,
         Carried normal,
         Carried worst,
-        Inrush inrush,
-        Fault fault,
+        InrushCheck inrush,
+        WorstShort fault,
         List<String> wires) {
 
     /** What it is. */
-    public enum Kind {
+    public enum ProtectorKind {
         BREAKER,
         FUSE,
         CHANNEL
@@ -38,7 +38,7 @@ public record ProtectorSize(
      * @param amps 0 if nothing is said
      * @param letsThroughAmps largest current that surely does not open it in that time (A)
      */
-    public record Inrush(double amps, double seconds, double letsThroughAmps) {
+    public record InrushCheck(double amps, double seconds, double letsThroughAmps) {
         /** Whether it may open. */
         public boolean opens() {
             return amps > letsThroughAmps;
@@ -51,7 +51,7 @@ public record ProtectorSize(
      * @param amps current through it at the first instant, batteries full (A)
      * @param canInterruptAmps what it can interrupt (A), if that is known
      */
-    public record Fault(double amps, OptionalDouble canInterruptAmps) {}
+    public record WorstShort(double amps, OptionalDouble canInterruptAmps) {}
 
     public ProtectorSize {
         wires = List.copyOf(wires);

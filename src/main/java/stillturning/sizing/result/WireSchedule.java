@@ -11,7 +11,10 @@ import stillturning.model.wiring.PublishedLimits;
  * @param passages where wires pass together; none where only a quick look was taken
  */
 public record WireSchedule(
-        List<WireSize> wires, List<Circuit> circuits, List<Main> mains, List<Passage> passages) {
+        List<WireSize> wires,
+        List<LoadCircuit> circuits,
+        List<MainCircuit> mains,
+        List<WirePassage> passages) {
 
     /**
      * The wires from a bus to a load and back.
@@ -23,15 +26,20 @@ public record WireSchedule(
      * @param drop what the wires drop, warm
      * @param supply lowest voltage across the load with nothing wrong
      */
-    public record Circuit(
-            String name, List<String> wires, double amps, double metres, Drop drop, Supply supply) {
-        public Circuit {
+    public record LoadCircuit(
+            String name,
+            List<String> wires,
+            double amps,
+            double metres,
+            VoltageDrop drop,
+            LowestSupply supply) {
+        public LoadCircuit {
             wires = List.copyOf(wires);
         }
     }
 
     /** A drop (V), the largest allowed (V), and whether the load counts as continuous. */
-    public record Drop(double volts, double limitVolts, boolean continuous) {
+    public record VoltageDrop(double volts, double limitVolts, boolean continuous) {
         /** Whether it is within its limit, as the published charts round it. */
         public boolean within() {
             return volts <= limitVolts * PublishedLimits.ROUNDING;
@@ -46,7 +54,7 @@ public record WireSchedule(
      * @param phase when that is
      * @param without first phase in which it should run and nothing leads to it; may be empty
      */
-    public record Supply(double volts, double minimumVolts, String phase, String without) {}
+    public record LowestSupply(double volts, double minimumVolts, String phase, String without) {}
 
     /**
      * The wires from a source to a bus.
@@ -55,8 +63,9 @@ public record WireSchedule(
      *     rating (A)
      * @param drop what the wires drop
      */
-    public record Main(String source, String bus, List<String> wires, double amps, Drop drop) {
-        public Main {
+    public record MainCircuit(
+            String source, String bus, List<String> wires, double amps, VoltageDrop drop) {
+        public MainCircuit {
             wires = List.copyOf(wires);
         }
     }

@@ -18,11 +18,11 @@ import stillturning.parts.Wire;
  */
 public record WireSize(
         Wire wire,
-        Ends ends,
+        WireEnds ends,
         Carried normal,
         Carried worst,
         Capability can,
-        Optional<Guard> guard,
+        Optional<WireGuard> guard,
         Optional<Cable> smallest) {
 
     /**
@@ -33,8 +33,8 @@ public record WireSize(
      * @param zones zones of both
      * @param said what is said of it
      */
-    public record Ends(Terminal from, Terminal to, List<String> zones, Lay said) {
-        public Ends {
+    public record WireEnds(Terminal from, Terminal to, List<String> zones, Lay said) {
+        public WireEnds {
             zones = List.copyOf(zones);
         }
 
@@ -72,7 +72,7 @@ public record WireSize(
      * @param largestAmps largest rating that the chart has for this wire (A), if it has one
      * @param inLine whether all current of the wire passes it, or it lies farther up
      */
-    public record Guard(
+    public record WireGuard(
             String part,
             boolean breaker,
             double ratedAmps,

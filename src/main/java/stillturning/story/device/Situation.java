@@ -135,7 +135,7 @@ public final class Situation {
      * @param slowSeconds how long the slowest of its kind would take (s)
      */
     public void opens(String winner, double slowSeconds) {
-        journal.write(Race.wonBy(winner, slowSeconds, racers));
+        journal.write(TripRivals.wonBy(winner, slowSeconds, racers));
     }
 
     /**

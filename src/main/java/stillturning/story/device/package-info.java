@@ -56,9 +56,9 @@
  *       worst such story is the one that is told, and names the motor. Turned down: a start in
  *       every story, which costs three times as much and tells what nobody has to know. Held by
  *       {@code MotorStartTest}.
- *   <li><b>Selectivity is played.</b> When a protector opens, {@code Race} asks every other one
- *       that was heating how soon a fast sample of it would have opened. Only where that beats a
- *       slow sample of the winner does {@code assess} tell the failure again, with the winner at
+ *   <li><b>Selectivity is played.</b> When a protector opens, {@code TripRivals} asks every other
+ *       one that was heating how soon a fast sample of it would have opened. Only where that beats
+ *       a slow sample of the winner does {@code assess} tell the failure again, with the winner at
  *       its slow edge and all others at their fast edge ({@code Setting.Race.against}): about one
  *       failure in twenty-five of Sandpiper. What then opens before the winner, although it
  *       typically does not, is a pair that is not selective. Turned down: comparing curves on

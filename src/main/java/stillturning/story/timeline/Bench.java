@@ -12,8 +12,8 @@ import stillturning.model.failure.Failure;
 import stillturning.story.AdverseEffect;
 import stillturning.story.PilotView;
 import stillturning.story.Rehearsal;
+import stillturning.story.Rehearsal.MovePace;
 import stillturning.story.Rehearsal.Moved;
-import stillturning.story.Rehearsal.Pace;
 import stillturning.story.Spell;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
@@ -48,7 +48,7 @@ final class Bench {
      *
      * @throws UntoldStory if a state on the way cannot be computed
      */
-    Spell hold(Spell.Condition condition) throws UntoldStory {
+    Spell hold(Spell.HeldCondition condition) throws UntoldStory {
         if (!condition.apart().equals(apart)) {
             latest.putAll(run.devices());
             apart = condition.apart();
@@ -57,7 +57,7 @@ final class Bench {
         return held(condition);
     }
 
-    private Spell held(Spell.Condition condition) throws UntoldStory {
+    private Spell held(Spell.HeldCondition condition) throws UntoldStory {
         Situation now = run.now();
         PilotViewRecorder looker = run.looker();
         looker.begin();
@@ -83,7 +83,8 @@ final class Bench {
      * @param steps positions by lever, moved one after the other in their order
      * @throws UntoldStory if a state on the way cannot be computed
      */
-    static Rehearsal rehearse(Run run, Failure failure, List<Map<String, String>> steps, Pace pace)
+    static Rehearsal rehearse(
+            Run run, Failure failure, List<Map<String, String>> steps, MovePace pace)
             throws UntoldStory {
         run.inject(failure);
         PilotViewRecorder looker = run.looker();
@@ -113,7 +114,7 @@ final class Bench {
         return next;
     }
 
-    private Map<String, String> levers(Spell.Condition condition) {
+    private Map<String, String> levers(Spell.HeldCondition condition) {
         Map<String, String> all = new HashMap<>();
         candidate.parts().stream()
                 .flatMap(part -> part.levers().stream())

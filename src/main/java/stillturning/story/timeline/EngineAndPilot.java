@@ -123,7 +123,7 @@ final class EngineAndPilot {
     }
 
     private BooleanSupplier automatic(Procedure procedure) {
-        return procedure.doing().automatic().map(plant::running).orElse(() -> true);
+        return procedure.execution().automatic().map(plant::running).orElse(() -> true);
     }
 
     /** A display that a failure took away shows no more than one that is dark. */

@@ -7,7 +7,7 @@ import java.util.Set;
 import stillturning.model.Phase;
 import stillturning.model.Study.Aircraft;
 import stillturning.story.Moment;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 import stillturning.story.Setting;
 import stillturning.story.timeline.stride.StepLimits;
 
@@ -52,7 +52,7 @@ record FlightConditions(
     Optional<Ahead> ahead() {
         List<Phase> phases = aircraft.phases();
         int first = phases.indexOf(phase) + 1;
-        if (moment.span() == Span.FLOWN) {
+        if (moment.span() == FlightSpan.FLOWN) {
             return Optional.of(new Ahead(phases.subList(first, phases.size()), true));
         }
         if (runs(phase)) {

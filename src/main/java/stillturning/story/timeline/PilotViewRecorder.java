@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import stillturning.story.PilotView;
-import stillturning.story.PilotView.Engine;
+import stillturning.story.PilotView.EngineSound;
 import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
 import stillturning.story.device.Situation;
@@ -58,6 +58,6 @@ final class PilotViewRecorder {
                 Set.copyOf(engineAndPilot.showing()),
                 stopped,
                 onTheirOwn,
-                stops ? Engine.STOPS : falters ? Engine.FALTERS : Engine.RUNS);
+                stops ? EngineSound.STOPS : falters ? EngineSound.FALTERS : EngineSound.RUNS);
     }
 }

@@ -55,7 +55,7 @@ final class ProcedureDevice implements Device {
         this.toMove = new ArrayDeque<>(procedure.moves().entrySet());
         toMove.removeIf(move -> now.setting.keepsOn(move.getValue()));
         this.toShed = new ArrayList<>(procedure.sheds());
-        if (procedure.doing().eachSeconds() > 0) {
+        if (procedure.execution().eachSeconds() > 0) {
             toShed.sort(Comparator.comparingInt(this::rank));
         }
     }
@@ -126,7 +126,7 @@ final class ProcedureDevice implements Device {
         if (!automatic() && toMove.isEmpty()) {
             now.moves++;
         }
-        if (toMove.isEmpty() && procedure.doing().pressesStarter() && !pressed) {
+        if (toMove.isEmpty() && procedure.execution().pressesStarter() && !pressed) {
             pressed = true;
             now.presses++;
         }
@@ -170,7 +170,7 @@ final class ProcedureDevice implements Device {
         if (!sheds() || toShed.isEmpty()) {
             return;
         }
-        double each = procedure.doing().eachSeconds();
+        double each = procedure.execution().eachSeconds();
         if (each == 0 && automatic()) {
             now.shed.add(toShed);
             words.add("sheds " + String.join(", ", toShed));
@@ -195,7 +195,7 @@ final class ProcedureDevice implements Device {
     }
 
     private boolean automatic() {
-        return procedure.doing().automatic().isPresent();
+        return procedure.execution().automatic().isPresent();
     }
 
     /** A cue that showed in normal flight tells nothing new; the others still do. */

@@ -12,7 +12,7 @@ import java.util.function.Supplier;
 import stillturning.model.Candidate;
 import stillturning.parts.Part;
 import stillturning.story.StateBar;
-import stillturning.story.StateBar.Doing;
+import stillturning.story.StateBar.Activity;
 import stillturning.story.Trace;
 import stillturning.story.device.Situation;
 import stillturning.story.device.battery.CellDevice;
@@ -25,8 +25,8 @@ final class Recorder {
     /** A trace that grows longer is thinned: some hundred are usual. */
     static final int MOST_POINTS = 4096;
 
-    private static final Comparator<Trace.Point> BY_VALUE =
-            Comparator.comparingDouble(Trace.Point::value);
+    private static final Comparator<Trace.TracePoint> BY_VALUE =
+            Comparator.comparingDouble(Trace.TracePoint::value);
 
     private final Situation now;
     private final Map<Series, Samples> samples = new LinkedHashMap<>();
@@ -40,14 +40,14 @@ final class Recorder {
     }
 
     private static final class Samples {
-        private final List<Trace.Point> points = new ArrayList<>();
-        private Trace.Range told = Trace.Range.NOTHING;
+        private final List<Trace.TracePoint> points = new ArrayList<>();
+        private Trace.Extremes told = Trace.Extremes.NOTHING;
     }
 
     /** What something does, and since when it did what. */
-    private record Doings(Supplier<Doing> now, List<Beginning> beginnings) {}
+    private record Doings(Supplier<Activity> now, List<Beginning> beginnings) {}
 
-    private record Beginning(double seconds, Doing doing) {}
+    private record Beginning(double seconds, Activity doing) {}
 
     Recorder(Candidate candidate, Plant plant, EngineDevice engine, Situation now) {
         this.now = now;
@@ -63,31 +63,31 @@ final class Recorder {
         follow("engine", () -> doing(engine));
         for (String load : now.aircraft.engine().logic().loads()) {
             Optional<SupplyDevice> supply = Optional.ofNullable(plant.loads().get(load));
-            follow(load, () -> supply.map(Recorder::doing).orElse(Doing.STOPPED));
+            follow(load, () -> supply.map(Recorder::doing).orElse(Activity.STOPPED));
         }
     }
 
-    static Doing doing(EngineDevice engine) {
+    static Activity doing(EngineDevice engine) {
         if (engine.rests()) {
-            return Doing.SWITCHED_OFF;
+            return Activity.SWITCHED_OFF;
         }
         if (engine.stopped()) {
-            return Doing.STOPPED;
+            return Activity.STOPPED;
         }
-        return engine.faltering() ? Doing.FALTERS : Doing.RUNS;
+        return engine.faltering() ? Activity.FALTERS : Activity.RUNS;
     }
 
-    static Doing doing(SupplyDevice load) {
+    static Activity doing(SupplyDevice load) {
         if (!load.wanted()) {
-            return Doing.SWITCHED_OFF;
+            return Activity.SWITCHED_OFF;
         }
         if (load.starves()) {
-            return Doing.STARVED;
+            return Activity.STARVED;
         }
-        return load.works() ? Doing.WORKS : Doing.STOPPED;
+        return load.works() ? Activity.WORKS : Activity.STOPPED;
     }
 
-    private void follow(String name, Supplier<Doing> doing) {
+    private void follow(String name, Supplier<Activity> doing) {
         doings.put(name, new Doings(doing, new ArrayList<>()));
     }
 
@@ -99,7 +99,7 @@ final class Recorder {
     void look() {
         samples.forEach(
                 (series, seen) -> {
-                    seen.points.add(new Trace.Point(now.seconds, series.now()));
+                    seen.points.add(new Trace.TracePoint(now.seconds, series.now()));
                     if (seen.points.size() == MOST_POINTS) {
                         thin(seen.points);
                     }
@@ -113,12 +113,12 @@ final class Recorder {
     }
 
     /** Of every four the lowest and the highest stay, so no dip and no peak is lost. */
-    private static void thin(List<Trace.Point> points) {
-        List<Trace.Point> kept = new ArrayList<>(MOST_POINTS);
+    private static void thin(List<Trace.TracePoint> points) {
+        List<Trace.TracePoint> kept = new ArrayList<>(MOST_POINTS);
         for (int from = 0; from < points.size(); from += 4) {
-            List<Trace.Point> four = points.subList(from, Math.min(from + 4, points.size()));
-            Trace.Point low = Collections.min(four, BY_VALUE);
-            Trace.Point high = Collections.max(four, BY_VALUE);
+            List<Trace.TracePoint> four = points.subList(from, Math.min(from + 4, points.size()));
+            Trace.TracePoint low = Collections.min(four, BY_VALUE);
+            Trace.TracePoint high = Collections.max(four, BY_VALUE);
             kept.add(low.seconds() <= high.seconds() ? low : high);
             kept.add(low.seconds() <= high.seconds() ? high : low);
         }
@@ -127,7 +127,7 @@ final class Recorder {
     }
 
     private void look(Doings of) {
-        Doing doing = of.now().get();
+        Activity doing = of.now().get();
         List<Beginning> beginnings = of.beginnings();
         Optional<Beginning> last = last(beginnings);
         if (last.filter(b -> b.doing() == doing).isPresent()) {
@@ -167,12 +167,13 @@ final class Recorder {
                 .toList();
     }
 
-    private List<StateBar.Span> spans(List<Beginning> beginnings) {
-        List<StateBar.Span> spans = new ArrayList<>();
+    private List<StateBar.StateSpan> spans(List<Beginning> beginnings) {
+        List<StateBar.StateSpan> spans = new ArrayList<>();
         for (int i = 0; i < beginnings.size(); i++) {
             double to = i + 1 < beginnings.size() ? beginnings.get(i + 1).seconds() : now.seconds;
             spans.add(
-                    new StateBar.Span(beginnings.get(i).seconds(), to, beginnings.get(i).doing()));
+                    new StateBar.StateSpan(
+                            beginnings.get(i).seconds(), to, beginnings.get(i).doing()));
         }
         return spans;
     }

@@ -19,7 +19,7 @@ import stillturning.story.Balance;
 import stillturning.story.Endurance;
 import stillturning.story.FirstSign;
 import stillturning.story.Moment.Batteries;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 import stillturning.story.MotorStart;
 import stillturning.story.NormalFlight;
 import stillturning.story.Snapshot;
@@ -28,7 +28,7 @@ import stillturning.story.SteadyState;
 import stillturning.story.Story;
 import stillturning.story.Story.Aftermath;
 import stillturning.story.Story.EngineFate;
-import stillturning.story.Story.Measured;
+import stillturning.story.Story.Measurements;
 import stillturning.story.StoryEvent;
 import stillturning.story.TripContest;
 import stillturning.story.UntoldStory;
@@ -169,7 +169,7 @@ final class Run {
      *     ground (s)
      */
     void lookForStarts(double enoughSeconds) {
-        boolean held = scene.moment().span() == Span.HELD;
+        boolean held = scene.moment().span() == FlightSpan.HELD;
         Supplier<Optional<FirstSign>> sign = signs::first;
         starts = Optional.of(new WorstStart(plant, now, held, enoughSeconds, sign));
     }
@@ -251,7 +251,7 @@ final class Run {
                 happenings(),
                 fate,
                 new Aftermath(after.working(), after.feeds(), engineAndPilot.acted()),
-                new Measured(
+                new Measurements(
                         journal.contests(),
                         recorder.traces(),
                         recorder.bars(),

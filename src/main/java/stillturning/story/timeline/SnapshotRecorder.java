@@ -9,7 +9,7 @@ import java.util.Set;
 import stillturning.parts.element.Conversion;
 import stillturning.story.Snapshot;
 import stillturning.story.Snapshot.States;
-import stillturning.story.StateBar.Doing;
+import stillturning.story.StateBar.Activity;
 import stillturning.story.device.BranchDevice;
 import stillturning.story.device.BranchLayout;
 import stillturning.story.device.BranchLayout.Seat;
@@ -78,7 +78,7 @@ final class SnapshotRecorder {
                         gaveWay.add(name);
                     }
                 });
-        Map<String, Doing> doings = new HashMap<>();
+        Map<String, Activity> doings = new HashMap<>();
         doings.put("engine", Recorder.doing(engine));
         plant.loads().forEach((load, supply) -> doings.put(load, Recorder.doing(supply)));
         States states = new States(open, gaveWay, doings);

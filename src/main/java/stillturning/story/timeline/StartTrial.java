@@ -11,7 +11,7 @@ import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Setting.Propeller;
@@ -37,7 +37,7 @@ record StartTrial(
      */
     static Optional<StartAttempt> onTheGround(
             Study study, Candidate candidate, boolean hard, List<Hit> hits) {
-        Engine.Starting starting = study.aircraft().engine().starting();
+        Engine.EngineStarting starting = study.aircraft().engine().starting();
         Optional<LoadNeed> starter = starting.starter().flatMap(study.aircraft()::load);
         Optional<Phase> phase =
                 starter.flatMap(
@@ -51,7 +51,7 @@ record StartTrial(
         Moment moment =
                 new Moment(
                         phase.get().name(),
-                        Span.HELD,
+                        FlightSpan.HELD,
                         hard ? Batteries.TIRED : Batteries.AS_STATED);
         Run run =
                 new Run(

@@ -11,12 +11,12 @@ import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.story.Moment;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 import stillturning.story.MotorStart;
 import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
 import stillturning.story.Rehearsal;
-import stillturning.story.Rehearsal.Pace;
+import stillturning.story.Rehearsal.MovePace;
 import stillturning.story.Setting;
 import stillturning.story.Setting.Propeller;
 import stillturning.story.Snapshot;
@@ -129,7 +129,7 @@ public final class Timeline {
                         new FlightConditions(
                                 study.aircraft(),
                                 phase,
-                                new Moment(phase.name(), Span.HELD, moment.batteries()),
+                                new Moment(phase.name(), FlightSpan.HELD, moment.batteries()),
                                 Setting.with(Pilot.NEVER),
                                 stride));
         if (study.aircraft().isStarted(phase)) {
@@ -349,7 +349,7 @@ public final class Timeline {
      * @param pace from one move to the next, and how long each step is held after its last
      * @throws UntoldStory if a state on the way cannot be computed
      */
-    public Rehearsal rehearse(Failure failure, List<Map<String, String>> steps, Pace pace)
+    public Rehearsal rehearse(Failure failure, List<Map<String, String>> steps, MovePace pace)
             throws UntoldStory {
         Setting setting = Setting.with(Pilot.NEVER).with(Propeller.STANDS);
         Run run = after(layouts.whole(failure.hits()), failure, setting);
@@ -362,7 +362,7 @@ public final class Timeline {
      *
      * @throws UntoldStory if a state on the way cannot be computed
      */
-    public List<Spell> hold(List<Spell.Condition> conditions) throws UntoldStory {
+    public List<Spell> hold(List<Spell.HeldCondition> conditions) throws UntoldStory {
         Setting setting = Setting.with(Pilot.NEVER).with(Propeller.STANDS);
         Bench bench =
                 new Bench(
@@ -370,7 +370,7 @@ public final class Timeline {
                         healthy,
                         hits -> new Run(candidate, layouts.whole(hits), scene(NOTHING, setting)));
         List<Spell> spells = new ArrayList<>();
-        for (Spell.Condition condition : conditions) {
+        for (Spell.HeldCondition condition : conditions) {
             spells.add(bench.hold(condition));
         }
         return List.copyOf(spells);

@@ -100,8 +100,8 @@ public final class CandidateForm {
                                 .formatted(
                                         place,
                                         procedure.responseSeconds(),
-                                        procedure.doing().eachSeconds(),
-                                        procedure.doing().pressesStarter(),
+                                        procedure.execution().eachSeconds(),
+                                        procedure.execution().pressesStarter(),
                                         procedure.sheds()));
         procedure
                 .when()
@@ -109,7 +109,10 @@ public final class CandidateForm {
                         cue ->
                                 Optional.ofNullable(cues.get(cue))
                                         .ifPresent(seen -> graph.edge(vertex, seen, "when")));
-        procedure.doing().automatic().ifPresent(by -> graph.edge(vertex, vertex(by), "done by"));
+        procedure
+                .execution()
+                .automatic()
+                .ifPresent(by -> graph.edge(vertex, vertex(by), "done by"));
         drawMoves(vertex, procedure.moves());
     }
 

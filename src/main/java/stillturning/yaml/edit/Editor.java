@@ -57,7 +57,7 @@ final class Editor implements YamlEdit.Visitor<Editor.Plan> {
         if (target.isEmpty()) {
             return set(add.mapping(), YamlValue.fields(field), add);
         }
-        if (!(target instanceof Tree.Fields fields)) {
+        if (!(target instanceof Tree.MappingNode fields)) {
             throw refused(add, "no mapping stands there");
         }
         if (fields.find(add.key()).isPresent()) {
@@ -74,7 +74,7 @@ final class Editor implements YamlEdit.Visitor<Editor.Plan> {
         if (target.isEmpty()) {
             return set(add.list(), new YamlValue.Items(List.of(add.value())), add);
         }
-        if (!(target instanceof Tree.Items list)) {
+        if (!(target instanceof Tree.ListNode list)) {
             throw refused(add, "no list stands there");
         }
         List<YamlValue> more = new ArrayList<>(list.value().items());
@@ -85,7 +85,7 @@ final class Editor implements YamlEdit.Visitor<Editor.Plan> {
     @Override
     public Plan visit(YamlEdit.Remove remove) throws EditRefused {
         target(remove.path(), remove);
-        Tree.Group parent =
+        Tree.BranchNode parent =
                 places.parent(remove.path())
                         .orElseThrow(
                                 () -> refused(remove, "the whole document cannot be taken out"));
@@ -102,10 +102,10 @@ final class Editor implements YamlEdit.Visitor<Editor.Plan> {
     @Override
     public Plan visit(YamlEdit.Rename rename) throws EditRefused {
         target(rename.path(), rename);
-        Tree.Leaf key =
+        Tree.LeafNode key =
                 places.keyLeaf(rename.path())
                         .orElseThrow(() -> refused(rename, "no key stands there"));
-        Tree.Fields parent = (Tree.Fields) places.parent(rename.path()).orElseThrow();
+        Tree.MappingNode parent = (Tree.MappingNode) places.parent(rename.path()).orElseThrow();
         if (!rename.name().equals(key.text()) && parent.find(rename.name()).isPresent()) {
             throw refused(rename, "the name is taken");
         }

@@ -9,10 +9,10 @@ import stillturning.yaml.Tree;
 final class FlowRemoval {
 
     private final LineIndex lines;
-    private final Tree.Group parent;
+    private final Tree.BranchNode parent;
     private final int position;
 
-    FlowRemoval(LineIndex lines, Tree.Group parent, int position) {
+    FlowRemoval(LineIndex lines, Tree.BranchNode parent, int position) {
         this.lines = lines;
         this.parent = parent;
         this.position = position;

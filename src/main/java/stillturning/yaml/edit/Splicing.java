@@ -22,11 +22,11 @@ final class Splicing {
         this.rendering = new Rendering(lines.newline());
     }
 
-    Splice rename(Tree.Leaf key, String name) {
+    Splice rename(Tree.LeafNode key, String name) {
         return lines.replace(key.span().start(), key.span().end(), rendering.key(name));
     }
 
-    Splice append(Tree.Fields fields, YamlValue.Field field) {
+    Splice append(Tree.MappingNode fields, YamlValue.Field field) {
         int end = fields.contentEnd();
         if (fields.flow()) {
             int last = fields.entries().get(fields.entries().size() - 1).value().contentEnd();
@@ -46,7 +46,7 @@ final class Splicing {
         return lines.replace(at, at, lines.newline() + line);
     }
 
-    Splice append(Tree.Items list, YamlValue item) {
+    Splice append(Tree.ListNode list, YamlValue item) {
         if (list.flow()) {
             int last = list.items().get(list.items().size() - 1).contentEnd();
             return lines.replace(last, last, ", " + rendering.flow(item));
@@ -60,20 +60,20 @@ final class Splicing {
     }
 
     /** Whether most of the members that could have lines of their own are written in brackets. */
-    private static boolean isOneLineEach(Tree.Group parent) {
+    private static boolean isOneLineEach(Tree.BranchNode parent) {
         List<Tree> nested =
-                parent.children().stream().filter(Tree.Group.class::isInstance).toList();
+                parent.children().stream().filter(Tree.BranchNode.class::isInstance).toList();
         long flow = nested.stream().filter(Tree::flow).count();
         return 2 * flow > nested.size();
     }
 
     /** Replaces a value; what is flow stays flow, what is block stays block. */
     Splice replace(String path, Tree target, YamlValue value) {
-        Optional<Tree.Group> parent = places.parent(path);
+        Optional<Tree.BranchNode> parent = places.parent(path);
         if (parent.isPresent() && parent.get().flow()) {
             return inFlow(path, target, value);
         }
-        boolean wasBlock = !target.flow() && target instanceof Tree.Group;
+        boolean wasBlock = !target.flow() && target instanceof Tree.BranchNode;
         boolean staysFlow = target.flow() && Rendering.isBlock(target.value());
         if (wasBlock && Rendering.isBlock(value)) {
             return blockByBlock(parent, target, value);
@@ -94,7 +94,7 @@ final class Splicing {
     private Splice inFlow(String path, Tree target, YamlValue value) {
         int start = target.span().start();
         String before = "";
-        Optional<Tree.Leaf> key = places.keyLeaf(path);
+        Optional<Tree.LeafNode> key = places.keyLeaf(path);
         if (key.isPresent()
                 && places.text().substring(key.get().span().end(), start).indexOf(':') < 0) {
             before = ": "; // {a} is a mapping with an empty value
@@ -104,11 +104,14 @@ final class Splicing {
         return lines.replace(start, target.contentEnd(), before + rendering.flow(value));
     }
 
-    private Splice blockByBlock(Optional<Tree.Group> parent, Tree target, YamlValue value) {
+    private Splice blockByBlock(Optional<Tree.BranchNode> parent, Tree target, YamlValue value) {
         int start = target.span().start();
         int indent = indent(target);
         int least =
-                parent.filter(p -> p instanceof Tree.Fields && value instanceof YamlValue.Fields)
+                parent.filter(
+                                p ->
+                                        p instanceof Tree.MappingNode
+                                                && value instanceof YamlValue.Fields)
                         .map(p -> indent(p) + 1)
                         .orElse(0);
         if (indent >= least) {
@@ -134,13 +137,13 @@ final class Splicing {
     }
 
     private Splice inlineByBlock(
-            int after, Optional<Tree.Group> parent, Tree target, YamlValue value) {
+            int after, Optional<Tree.BranchNode> parent, Tree target, YamlValue value) {
         int end = lines.end(target.contentEnd());
         String comment = places.text().substring(target.contentEnd(), end).stripTrailing();
         int indent = parent.map(p -> indent(p) + STEP).orElse(0);
         String block = rendering.block(value, indent);
         boolean behindDash =
-                parent.filter(Tree.Items.class::isInstance).isPresent() && comment.isEmpty();
+                parent.filter(Tree.ListNode.class::isInstance).isPresent() && comment.isEmpty();
         String between = behindDash ? " " : lines.newline();
         String text = behindDash ? block.substring(indent) : block;
         return lines.replace(after, end, after == 0 ? text + comment : comment + between + text);
@@ -150,7 +153,7 @@ final class Splicing {
      * Index behind the colon or dash that leads to a value in block style; 0 for the whole
      * document.
      */
-    private int behindMark(String path, Optional<Tree.Group> parent, Tree target) {
+    private int behindMark(String path, Optional<Tree.BranchNode> parent, Tree target) {
         if (parent.isEmpty()) {
             return target.span().start();
         }
@@ -160,7 +163,7 @@ final class Splicing {
     }
 
     /** Index of the dash of an item of a block list. */
-    private int dash(Tree.Group list, Tree item) {
+    private int dash(Tree.BranchNode list, Tree item) {
         int column = indent(list);
         int line = lines.start(item.span().start());
         while (line > 0
@@ -171,7 +174,7 @@ final class Splicing {
         return line + column;
     }
 
-    Splice remove(Tree.Group parent, int position) {
+    Splice remove(Tree.BranchNode parent, int position) {
         if (parent.flow()) {
             return new FlowRemoval(lines, parent, position).splice();
         }
@@ -186,7 +189,7 @@ final class Splicing {
         return lines.replace(start, lines.isBlank(end, next) ? next : end, "");
     }
 
-    private int entryStart(Tree.Group parent, int position) {
+    private int entryStart(Tree.BranchNode parent, int position) {
         return parent.key(position)
                 .map(key -> key.span().start())
                 .orElseGet(() -> dash(parent, parent.children().get(position)));

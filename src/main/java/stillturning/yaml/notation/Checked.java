@@ -9,14 +9,14 @@ import stillturning.yaml.YamlValue;
  * @param value what to write; absent if the field is to be left out, or if there is a fault
  * @param fault the first thing wrong with it
  */
-public record Checked(Optional<YamlValue> value, Optional<Fault> fault) {
+public record Checked(Optional<YamlValue> value, Optional<TextFault> fault) {
 
     /**
      * What is wrong with a text.
      *
      * @param offset index in the text, from 0, in code points
      */
-    public record Fault(int offset, String wrong, String right) {
+    public record TextFault(int offset, String wrong, String right) {
         /** {@code "5" has no unit; write for example 5 A}. */
         @Override
         public String toString() {
@@ -33,6 +33,6 @@ public record Checked(Optional<YamlValue> value, Optional<Fault> fault) {
     }
 
     public static Checked wrong(int offset, String wrong, String right) {
-        return new Checked(Optional.empty(), Optional.of(new Fault(offset, wrong, right)));
+        return new Checked(Optional.empty(), Optional.of(new TextFault(offset, wrong, right)));
     }
 }

@@ -89,7 +89,7 @@ public sealed interface FieldInput {
     record AnyText() implements FieldInput {}
 
     /** A text in a notation of its own, such as this. */
-    record OneLine(String example) implements FieldInput {
+    record NotationText(String example) implements FieldInput {
         @Override
         public String advice(String written) {
             return "Such as: " + example;
@@ -105,7 +105,7 @@ public sealed interface FieldInput {
     }
 
     /** Something with fields or items of its own, for which there is a form of its own. */
-    record Group() implements FieldInput {
+    record NestedForm() implements FieldInput {
         @Override
         public boolean hasFormOfItsOwn() {
             return true;

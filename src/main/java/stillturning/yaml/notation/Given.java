@@ -40,7 +40,8 @@ public record Given(Quantity quantity, Optional<Spread> spread, Origin origin, S
     }
 
     /** Reads one from a text; absent after a fault was told. */
-    public static Optional<Given> read(String text, Dimension wanted, TextForm.Faults faults) {
+    public static Optional<Given> read(
+            String text, Dimension wanted, TextForm.FaultReceiver faults) {
         int open = text.indexOf('(');
         Optional<Source> source = Source.read(text, open, faults);
         String value = Source.valueBefore(open, text);

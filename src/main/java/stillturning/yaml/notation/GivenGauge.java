@@ -17,7 +17,7 @@ public record GivenGauge(WireGauge gauge, Origin origin, String note) {
     }
 
     /** Reads one from a text; absent after a fault was told. */
-    public static Optional<GivenGauge> read(String text, TextForm.Faults faults) {
+    public static Optional<GivenGauge> read(String text, TextForm.FaultReceiver faults) {
         int open = text.indexOf('(');
         Optional<Source> source = Source.read(text, open, faults);
         try {

@@ -31,7 +31,7 @@ public record Source(Origin origin, String note) {
      *
      * @param open index of the opening bracket in the text; below 0 if there is none
      */
-    public static Optional<Source> read(String text, int open, TextForm.Faults faults) {
+    public static Optional<Source> read(String text, int open, TextForm.FaultReceiver faults) {
         if (open < 0) {
             return Optional.of(STATED);
         }
@@ -48,7 +48,7 @@ public record Source(Origin origin, String note) {
         return origin(parts[0].strip(), open + 1, faults).map(o -> new Source(o, note));
     }
 
-    private static Optional<Origin> origin(String words, int at, TextForm.Faults faults) {
+    private static Optional<Origin> origin(String words, int at, TextForm.FaultReceiver faults) {
         Optional<Origin> origin = Origin.called(words);
         if (origin.isEmpty()) {
             String choices = String.join(", ", Origin.choices());

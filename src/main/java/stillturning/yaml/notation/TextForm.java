@@ -9,7 +9,7 @@ public interface TextForm<T> {
 
     /** Takes the mistakes found in a text. */
     @FunctionalInterface
-    interface Faults {
+    interface FaultReceiver {
 
         /**
          * Something is wrong in the text.
@@ -24,11 +24,11 @@ public interface TextForm<T> {
         }
 
         /** Faults of a piece of the text that starts at an offset. */
-        default Faults from(int start) {
+        default FaultReceiver from(int start) {
             return (offset, wrong, right) -> at(start + offset, wrong, right);
         }
     }
 
     /** The value, or absent after at least one fault was told. */
-    Optional<T> read(String text, Faults faults);
+    Optional<T> read(String text, FaultReceiver faults);
 }

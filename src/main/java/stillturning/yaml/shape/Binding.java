@@ -48,7 +48,7 @@ final class Binding {
     }
 
     /** Takes problems inside the text of a leaf. */
-    TextForm.Faults inside(Tree.Leaf leaf, String path) {
+    TextForm.FaultReceiver inside(Tree.LeafNode leaf, String path) {
         return (offset, wrong, right) -> {
             Place at = TextPlace.inside(leaf, places.text(), offset);
             problems.add(new Problem(places.file(), at.line(), at.column(), path, wrong, right));
@@ -56,8 +56,8 @@ final class Binding {
     }
 
     /** The tree as a text with something in it; otherwise tells what stands there instead. */
-    Optional<Tree.Leaf> leaf(Tree tree, String path, Shape shape) {
-        if (!(tree instanceof Tree.Leaf leaf)) {
+    Optional<Tree.LeafNode> leaf(Tree tree, String path, Shape shape) {
+        if (!(tree instanceof Tree.LeafNode leaf)) {
             reportForm(tree, path, shape);
             return Optional.empty();
         }

@@ -13,7 +13,7 @@ record ChoiceShape(Map<String, Object> words) implements Shape {
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {
-        Optional<Tree.Leaf> leaf = binding.leaf(tree, path, this);
+        Optional<Tree.LeafNode> leaf = binding.leaf(tree, path, this);
         if (leaf.isEmpty()) {
             return leaf;
         }

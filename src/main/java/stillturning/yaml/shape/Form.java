@@ -17,7 +17,7 @@ import java.util.function.UnaryOperator;
 public record Form(
         String path,
         String words,
-        Optional<Kind> kind,
+        Optional<KindChoice> kind,
         List<FormField> fields,
         Optional<FormField> further) {
 
@@ -28,8 +28,8 @@ public record Form(
      * @param word what stands there
      * @param choices what may stand there
      */
-    public record Kind(String key, String word, List<String> choices) {
-        public Kind {
+    public record KindChoice(String key, String word, List<String> choices) {
+        public KindChoice {
             choices = List.copyOf(choices);
         }
     }

@@ -113,8 +113,8 @@ public final class FormField {
 
     /** How many entries or items are written there; 0 for a single text. */
     public int size() {
-        return written.filter(Tree.Group.class::isInstance)
-                .map(tree -> ((Tree.Group) tree).children().size())
+        return written.filter(Tree.BranchNode.class::isInstance)
+                .map(tree -> ((Tree.BranchNode) tree).children().size())
                 .orElse(0);
     }
 

@@ -57,10 +57,10 @@ public final class Forms {
     }
 
     private static Optional<Tree> child(Tree tree, String key) {
-        if (tree instanceof Tree.Fields fields) {
-            return fields.find(key).map(Tree.Entry::value);
+        if (tree instanceof Tree.MappingNode fields) {
+            return fields.find(key).map(Tree.MappingEntry::value);
         }
-        if (tree instanceof Tree.Items list && key.matches("[0-9]{1,6}")) {
+        if (tree instanceof Tree.ListNode list && key.matches("[0-9]{1,6}")) {
             int index = Integer.parseInt(key);
             return index < list.items().size()
                     ? Optional.of(list.items().get(index))
@@ -77,8 +77,8 @@ public final class Forms {
     private static Optional<String> text(Step step, String key) {
         return step.tree
                 .flatMap(t -> child(t, key))
-                .filter(Tree.Leaf.class::isInstance)
-                .map(leaf -> ((Tree.Leaf) leaf).text());
+                .filter(Tree.LeafNode.class::isInstance)
+                .map(leaf -> ((Tree.LeafNode) leaf).text());
     }
 
     private Optional<Form> form(Step step, String path) {
@@ -86,11 +86,11 @@ public final class Forms {
     }
 
     private Optional<Form> recordForm(Step step, String path) {
-        Optional<Form.Kind> kind = Optional.empty();
+        Optional<Form.KindChoice> kind = Optional.empty();
         if (step.shape instanceof UnionShape union) {
             List<String> choices = List.copyOf(union.kinds().keySet());
             String word = text(step, union.key()).orElse("");
-            kind = Optional.of(new Form.Kind(union.key(), word, choices));
+            kind = Optional.of(new Form.KindChoice(union.key(), word, choices));
         }
         Optional<RecordShape> record = record(step);
         if (record.isEmpty() && kind.isEmpty()) {

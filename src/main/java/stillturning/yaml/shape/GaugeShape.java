@@ -19,11 +19,11 @@ record GaugeShape(boolean withOrigin) implements Shape {
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {
-        Optional<Tree.Leaf> leaf = binding.leaf(tree, path, this);
+        Optional<Tree.LeafNode> leaf = binding.leaf(tree, path, this);
         if (leaf.isEmpty()) {
             return leaf;
         }
-        TextForm.Faults faults = binding.inside(leaf.get(), path);
+        TextForm.FaultReceiver faults = binding.inside(leaf.get(), path);
         if (withOrigin) {
             return GivenGauge.read(leaf.get().text(), faults);
         }

@@ -15,7 +15,7 @@ record ListShape(Shape item) implements Shape {
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {
-        if (!(tree instanceof Tree.Items list)) {
+        if (!(tree instanceof Tree.ListNode list)) {
             binding.reportForm(tree, path, this);
             return Optional.empty();
         }
@@ -51,7 +51,7 @@ record ListShape(Shape item) implements Shape {
     @Override
     public Optional<Form> membersForm(Optional<Tree> written, String path) {
         List<FormField> fields = new ArrayList<>();
-        if (written.orElse(null) instanceof Tree.Items list) {
+        if (written.orElse(null) instanceof Tree.ListNode list) {
             for (Tree each : list.items()) {
                 String at = DocumentPlaces.item(path, fields.size());
                 fields.add(new FormField(FieldShape.chosen("", item), at, Optional.of(each)));
@@ -71,11 +71,11 @@ record ListShape(Shape item) implements Shape {
             if (!bare.isEmpty()) {
                 int at = start + piece.indexOf(bare);
                 Span span = new Span(at, at + bare.length(), 1, text.codePointCount(0, at) + 1);
-                items.add(new Tree.Leaf(span, bare, Tree.Style.PLAIN));
+                items.add(new Tree.LeafNode(span, bare, Tree.Style.PLAIN));
             }
             start += piece.length() + 1;
         }
-        return new Tree.Items(new Span(0, text.length(), 1, 1), true, List.copyOf(items));
+        return new Tree.ListNode(new Span(0, text.length(), 1, 1), true, List.copyOf(items));
     }
 
     @Override

@@ -28,8 +28,8 @@ record MapShape(Shape value) implements Shape {
     @Override
     public Optional<Form> membersForm(Optional<Tree> written, String path) {
         List<FormField> fields = new ArrayList<>();
-        if (written.orElse(null) instanceof Tree.Fields map) {
-            for (Tree.Entry entry : map.entries()) {
+        if (written.orElse(null) instanceof Tree.MappingNode map) {
+            for (Tree.MappingEntry entry : map.entries()) {
                 String name = entry.key().text();
                 fields.add(
                         new FormField(
@@ -44,12 +44,12 @@ record MapShape(Shape value) implements Shape {
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {
-        if (!(tree instanceof Tree.Fields fields)) {
+        if (!(tree instanceof Tree.MappingNode fields)) {
             binding.reportForm(tree, path, this);
             return Optional.empty();
         }
         Map<String, Object> bound = new LinkedHashMap<>();
-        for (Tree.Entry entry : fields.entries()) {
+        for (Tree.MappingEntry entry : fields.entries()) {
             String name = entry.key().text();
             String at = DocumentPlaces.under(path, name);
             boolean named = isName(entry.key(), at, binding);
@@ -61,7 +61,7 @@ record MapShape(Shape value) implements Shape {
                 .filter(all -> all.size() == fields.entries().size() || !binding.isStrict());
     }
 
-    private static boolean isName(Tree.Leaf key, String path, Binding binding) {
+    private static boolean isName(Tree.LeafNode key, String path, Binding binding) {
         if (ACCEPTED.matcher(key.text()).matches()) {
             return true;
         }
@@ -80,7 +80,7 @@ record MapShape(Shape value) implements Shape {
 
     @Override
     public FieldInput input() {
-        return new FieldInput.Group();
+        return new FieldInput.NestedForm();
     }
 
     @Override

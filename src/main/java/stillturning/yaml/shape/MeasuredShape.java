@@ -49,11 +49,11 @@ record MeasuredShape(
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {
-        Optional<Tree.Leaf> leaf = binding.leaf(tree, path, this);
+        Optional<Tree.LeafNode> leaf = binding.leaf(tree, path, this);
         if (leaf.isEmpty()) {
             return leaf;
         }
-        TextForm.Faults faults = binding.inside(leaf.get(), path);
+        TextForm.FaultReceiver faults = binding.inside(leaf.get(), path);
         if (withOrigin) {
             return Given.read(leaf.get().text(), dimension, faults)
                     .filter(g -> within(g.quantity(), faults) && reaches(g, faults));
@@ -67,7 +67,7 @@ record MeasuredShape(
         }
     }
 
-    private boolean reaches(Given given, TextForm.Faults faults) {
+    private boolean reaches(Given given, TextForm.FaultReceiver faults) {
         double si = given.quantity().si();
         double spread = given.spread().map(Spread::si).orElse(0.0);
         boolean inside = inside(si - spread) && inside(si + spread);
@@ -86,7 +86,7 @@ record MeasuredShape(
                 && most.map(m -> si <= m.si()).orElse(true);
     }
 
-    private boolean within(Quantity quantity, TextForm.Faults faults) {
+    private boolean within(Quantity quantity, TextForm.FaultReceiver faults) {
         boolean inside = inside(quantity.si());
         if (!inside) {
             faults.at(0, quantity.written() + " is out of range", "write " + range());

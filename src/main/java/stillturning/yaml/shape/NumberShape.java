@@ -21,7 +21,7 @@ record NumberShape(Class<?> kind, BigDecimal least, BigDecimal most) implements 
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {
-        Optional<Tree.Leaf> leaf = binding.leaf(tree, path, this);
+        Optional<Tree.LeafNode> leaf = binding.leaf(tree, path, this);
         if (leaf.isEmpty()) {
             return leaf;
         }

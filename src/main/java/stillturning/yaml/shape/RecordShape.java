@@ -27,7 +27,7 @@ record RecordShape(RecordForm record) implements Shape {
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {
-        if (!(tree instanceof Tree.Fields fields)) {
+        if (!(tree instanceof Tree.MappingNode fields)) {
             binding.reportForm(tree, path, this);
             return Optional.empty();
         }
@@ -39,7 +39,8 @@ record RecordShape(RecordForm record) implements Shape {
      *
      * @param known keys that somebody else reads
      */
-    Optional<?> bindFields(Tree.Fields written, String path, Binding binding, List<String> known) {
+    Optional<?> bindFields(
+            Tree.MappingNode written, String path, Binding binding, List<String> known) {
         List<FieldShape> fields = record.fields();
         boolean noStranger = refuseUnknown(written, path, binding, known);
         @Nullable Object[] values = new Object[fields.size()];
@@ -52,9 +53,9 @@ record RecordShape(RecordForm record) implements Shape {
     }
 
     private Optional<?> fieldValue(
-            FieldShape field, Tree.Fields written, String path, Binding binding) {
+            FieldShape field, Tree.MappingNode written, String path, Binding binding) {
         String at = DocumentPlaces.under(path, field.key());
-        Optional<Tree.Entry> entry = written.find(field.key());
+        Optional<Tree.MappingEntry> entry = written.find(field.key());
         if (entry.isPresent()) {
             Optional<?> bound =
                     field.shape().bind(entry.get().value(), at, binding).map(field::component);
@@ -77,7 +78,8 @@ record RecordShape(RecordForm record) implements Shape {
         return absent.isPresent() ? absent : field.shape().blank();
     }
 
-    private Optional<?> missing(FieldShape field, Tree.Fields written, String at, Binding binding) {
+    private Optional<?> missing(
+            FieldShape field, Tree.MappingNode written, String at, Binding binding) {
         if (!binding.isStrict()) {
             return field.shape().blank();
         }
@@ -91,16 +93,16 @@ record RecordShape(RecordForm record) implements Shape {
     }
 
     private boolean refuseUnknown(
-            Tree.Fields written, String path, Binding binding, List<String> known) {
+            Tree.MappingNode written, String path, Binding binding, List<String> known) {
         List<String> allowed = new ArrayList<>(known);
         record.fields().forEach(f -> allowed.add(f.key()));
-        List<Tree.Leaf> strangers =
+        List<Tree.LeafNode> strangers =
                 written.entries().stream()
-                        .map(Tree.Entry::key)
+                        .map(Tree.MappingEntry::key)
                         .filter(key -> !allowed.contains(key.text()))
                         .toList();
         List<String> free = allowed.stream().filter(a -> written.find(a).isEmpty()).toList();
-        for (Tree.Leaf key : strangers) {
+        for (Tree.LeafNode key : strangers) {
             binding.report(
                     key,
                     DocumentPlaces.under(path, key.text()),
@@ -130,7 +132,7 @@ record RecordShape(RecordForm record) implements Shape {
 
     @Override
     public FieldInput input() {
-        return new FieldInput.Group();
+        return new FieldInput.NestedForm();
     }
 
     @Override

@@ -71,7 +71,7 @@ sealed interface Shape
 
     /** What a text from a form stands for, with its place in that text. */
     default Tree tree(String text) {
-        return new Tree.Leaf(new Span(0, text.length(), 1, 1), text, Tree.Style.PLAIN);
+        return new Tree.LeafNode(new Span(0, text.length(), 1, 1), text, Tree.Style.PLAIN);
     }
 
     /** A value that says nothing, for a half-written file; absent where none can be had. */

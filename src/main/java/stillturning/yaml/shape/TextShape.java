@@ -11,7 +11,7 @@ record TextShape() implements Shape {
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {
-        return binding.leaf(tree, path, this).map(Tree.Leaf::text);
+        return binding.leaf(tree, path, this).map(Tree.LeafNode::text);
     }
 
     @Override

@@ -25,12 +25,12 @@ record UnionShape(String key, Map<String, RecordShape> kinds) implements Shape {
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {
-        if (!(tree instanceof Tree.Fields fields)) {
+        if (!(tree instanceof Tree.MappingNode fields)) {
             binding.reportForm(tree, path, this);
             return Optional.empty();
         }
         String at = DocumentPlaces.under(path, key);
-        Optional<Tree.Entry> is = fields.find(key);
+        Optional<Tree.MappingEntry> is = fields.find(key);
         if (is.isEmpty()) {
             binding.report(
                     tree,
@@ -39,13 +39,13 @@ record UnionShape(String key, Map<String, RecordShape> kinds) implements Shape {
                     "add " + key + ": and one of " + choices());
             return Optional.empty();
         }
-        Optional<Tree.Leaf> word =
+        Optional<Tree.LeafNode> word =
                 binding.leaf(is.get().value(), at, new ChoiceShape(Map.copyOf(kinds)));
         return word.flatMap(w -> kind(w, at, binding))
                 .flatMap(k -> k.bindFields(fields, path, binding, List.of(key)));
     }
 
-    private Optional<RecordShape> kind(Tree.Leaf word, String path, Binding binding) {
+    private Optional<RecordShape> kind(Tree.LeafNode word, String path, Binding binding) {
         Optional<RecordShape> kind = Optional.ofNullable(kinds.get(word.text()));
         if (kind.isEmpty()) {
             String right =
@@ -62,7 +62,7 @@ record UnionShape(String key, Map<String, RecordShape> kinds) implements Shape {
 
     @Override
     public FieldInput input() {
-        return new FieldInput.Group();
+        return new FieldInput.NestedForm();
     }
 
     @Override

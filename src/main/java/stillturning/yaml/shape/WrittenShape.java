@@ -30,15 +30,15 @@ record WrittenShape(Class<?> type, TextNotation notation, Optional<Shape> longFo
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {
-        if (!(tree instanceof Tree.Leaf) && longForm.isPresent()) {
+        if (!(tree instanceof Tree.LeafNode) && longForm.isPresent()) {
             return longForm.get().bind(tree, path, binding);
         }
         return binding.leaf(tree, path, this).flatMap(leaf -> read(leaf, path, binding));
     }
 
-    private Optional<?> read(Tree.Leaf leaf, String path, Binding binding) {
+    private Optional<?> read(Tree.LeafNode leaf, String path, Binding binding) {
         AtomicInteger count = new AtomicInteger();
-        TextForm.Faults faults = binding.inside(leaf, path);
+        TextForm.FaultReceiver faults = binding.inside(leaf, path);
         Optional<?> value =
                 notation.form()
                         .read(
@@ -60,7 +60,7 @@ record WrittenShape(Class<?> type, TextNotation notation, Optional<Shape> longFo
 
     @Override
     public FieldInput input() {
-        return new FieldInput.OneLine(example());
+        return new FieldInput.NotationText(example());
     }
 
     @Override

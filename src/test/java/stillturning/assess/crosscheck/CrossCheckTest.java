@@ -21,7 +21,7 @@ import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.EngineLogic;
 import stillturning.model.Study;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.joining.Connector;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
@@ -94,7 +94,7 @@ class CrossCheckTest {
                 .part(new Connector(Bench.tag("j1"), 2, 1e-3))
                 .join("battery", "plus", "j1", "1a")
                 .join("battery", "plus", "j1", "2a")
-                .load("computer", Kind.CONSTANT_POWER, 2, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_POWER, 2, Bench.HARDY)
                 .join("j1", "1b", "computer", "plus")
                 .join("j1", "2b", "computer", "plus")
                 .engine(new EngineLogic.One("computer"), false);
@@ -150,7 +150,7 @@ class CrossCheckTest {
                         .join("battery", "plus", "feed", "a")
                         .join("feed", "b", "relay", "normally-open")
                         .join("standby", "plus", "relay", "normally-closed")
-                        .load("computer", Kind.CONSTANT_POWER, 2, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_POWER, 2, Bench.HARDY)
                         .join("relay", "common", "computer", "plus")
                         .engine(new EngineLogic.One("computer"), false);
         List<Disagreement> found =
@@ -179,7 +179,7 @@ class CrossCheckTest {
                         .battery("battery", 20, 0.01, 1)
                         .bus("bus")
                         .join("battery", "plus", "bus", "bar")
-                        .load("computer", Kind.CONSTANT_POWER, 2, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_POWER, 2, Bench.HARDY)
                         .join("bus", "bar", "computer", "plus")
                         .engine(new EngineLogic.One("computer"), false);
         assertEquals(

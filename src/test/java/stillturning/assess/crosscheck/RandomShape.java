@@ -162,7 +162,7 @@ final class RandomShape {
                                 between(0, 10),
                                 Map.of(lever, to),
                                 List.of(),
-                                new Procedure.Doing(automatic, 0)));
+                                new Procedure.Execution(automatic, 0)));
             }
         }
     }

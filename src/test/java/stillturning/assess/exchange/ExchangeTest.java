@@ -19,7 +19,7 @@ import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
-import stillturning.assess.exchange.Attribution.Share;
+import stillturning.assess.exchange.Attribution.AttributedShare;
 import stillturning.assess.requirement.Survey;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
@@ -88,11 +88,11 @@ class ExchangeTest {
                                         criterion.words()));
         assertEquals(
                 whole.all().points() - whole.none().points(),
-                whole.shares().stream().mapToDouble(Share::points).sum(),
+                whole.shares().stream().mapToDouble(AttributedShare::points).sum(),
                 EXACT);
         assertEquals(
                 whole.all().missed() - whole.none().missed(),
-                whole.shares().stream().mapToDouble(Share::missed).sum(),
+                whole.shares().stream().mapToDouble(AttributedShare::missed).sum(),
                 EXACT);
     }
 
@@ -112,13 +112,13 @@ class ExchangeTest {
 
     @Test
     void whatABatteryWeighsMoreIsTheBatteriesShare() {
-        Share batteries = share(Group.BATTERIES);
+        AttributedShare batteries = share(Group.BATTERIES);
         assertEquals(3, batteries.values().getOrDefault(CriterionName.WEIGHT, 0.0), EXACT);
         assertEquals(0, batteries.values().getOrDefault(CriterionName.COMPLEXITY, 1.0), EXACT);
         assertFalse(batteries.isLayout());
     }
 
-    private static Share share(Group group) {
+    private static AttributedShare share(Group group) {
         return whole.shares().stream()
                 .filter(s -> s.together().contains(group))
                 .findFirst()

@@ -53,13 +53,13 @@ class RandomSpacesTest {
                 List<Step<Integer>> own = new ArrayList<>();
                 for (int i = 0; i < 3; i++) {
                     int to = random.nextInt(8) == 0 ? -1 : random.nextInt(2 * forms);
-                    own.add(step(i, List.of(Turn.values()).get(random.nextInt(3)), to));
+                    own.add(step(i, List.of(StepEffect.values()).get(random.nextInt(3)), to));
                 }
                 steps.put(form, own);
             }
         }
 
-        private static Step<Integer> step(int number, Turn turn, int to) {
+        private static Step<Integer> step(int number, StepEffect turn, int to) {
             return new Step<>() {
                 @Override
                 public String words() {
@@ -67,7 +67,7 @@ class RandomSpacesTest {
                 }
 
                 @Override
-                public Turn turn() {
+                public StepEffect turn() {
                     return turn;
                 }
 
@@ -94,8 +94,8 @@ class RandomSpacesTest {
         }
 
         @Override
-        public Look look(Integer thing, List<String> evidence) {
-            return new Look() {
+        public FirstLook look(Integer thing, List<String> evidence) {
+            return new FirstLook() {
                 @Override
                 public List<Double> atBest() {
                     return atBestOf(thing);

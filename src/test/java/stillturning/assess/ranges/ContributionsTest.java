@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import stillturning.assess.ranges.Contributions.Part;
+import stillturning.assess.ranges.Contributions.InputShare;
 
 /** Shares of inputs in outcomes whose answer is known. */
 class ContributionsTest {
@@ -15,7 +15,7 @@ class ContributionsTest {
     private static final int COUNT = 256;
     private static final int INPUTS = 150;
 
-    private static List<Part> parts(double[][] points, double[] outcome) {
+    private static List<InputShare> parts(double[][] points, double[] outcome) {
         return new Contributions(points, outcome).parts();
     }
 
@@ -27,10 +27,11 @@ class ContributionsTest {
         for (int n = 0; n < COUNT; n++) {
             sum[n] = 2 * points[n][3] - points[n][7] + points[n][140] / 2;
         }
-        List<Part> parts = parts(points, sum);
+        List<InputShare> parts = parts(points, sum);
         // computed here: variances as 4 : 1 : 1/4, the third in a Latin column; ranks shift a share
         // by a few hundredths
-        assertEquals(List.of(3, 7, 140), parts.stream().map(Part::input).toList(), "seed " + seed);
+        assertEquals(
+                List.of(3, 7, 140), parts.stream().map(InputShare::input).toList(), "seed " + seed);
         assertEquals(16 / 21.0, parts.get(0).share(), 0.05, "seed " + seed);
         assertEquals(4 / 21.0, parts.get(1).share(), 0.05, "seed " + seed);
         assertEquals(1 / 21.0, parts.get(2).share(), 0.02, "seed " + seed);
@@ -59,7 +60,7 @@ class ContributionsTest {
         for (int n = 0; n < COUNT; n++) {
             outcome[n] = points[n][4] > 0.7 ? Double.POSITIVE_INFINITY : points[n][4];
         }
-        List<Part> parts = parts(points, outcome);
+        List<InputShare> parts = parts(points, outcome);
         assertEquals(4, parts.get(0).input());
         assertTrue(parts.get(0).share() > 0.9, "seed " + seed);
     }

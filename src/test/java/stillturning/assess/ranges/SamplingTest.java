@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
-import stillturning.assess.ranges.StudyVariant.Made;
+import stillturning.assess.ranges.StudyVariant.VariedStudy;
 import stillturning.assess.verdict.Outcome;
 import stillturning.bench.Bench;
 import stillturning.model.EngineLogic;
@@ -28,21 +28,21 @@ class SamplingTest {
                     new RangedInput("study.yaml", "draws", "10 A"),
                     new RangedInput("study.yaml", "title", "does nothing"));
 
-    private static Made made(double[] at) {
+    private static VariedStudy made(double[] at) {
         Bench bench =
                 new Bench()
                         .battery("battery", 20 * (0.8 + 0.4 * at[0]), 0.01, 1)
                         .bus("bus")
                         .load(
                                 "ecu",
-                                Demand.Kind.CONSTANT_CURRENT,
+                                Demand.DemandKind.CONSTANT_CURRENT,
                                 10 * (0.9 + 0.2 * at[1]),
                                 Bench.HARDY)
                         .join("battery", "plus", "bus", "bar")
                         .join("bus", "bar", "ecu", "plus")
                         .engine(new EngineLogic.One("ecu"), false)
                         .enough(0); // nobody can see this battery run down
-        return new Made(Optional.of(bench.study()), Arrays.stream(at).boxed().toList(), "");
+        return new VariedStudy(Optional.of(bench.study()), Arrays.stream(at).boxed().toList(), "");
     }
 
     private static EnduranceRange range() throws UntoldStory {
@@ -119,7 +119,7 @@ class SamplingTest {
                         at ->
                                 at[2] < 0.5
                                         ? made(at)
-                                        : new Made(Optional.empty(), List.of(), "too much"),
+                                        : new VariedStudy(Optional.empty(), List.of(), "too much"),
                         candidate -> Optional.of(Failure.levers("nothing", Map.of())));
         EnduranceRange range = half.of("nothing", 64, 1, done -> {});
         assertEquals(32, range.told());
@@ -127,7 +127,7 @@ class SamplingTest {
         Sampling none =
                 new Sampling(
                         INPUTS,
-                        at -> new Made(Optional.empty(), List.of(), "too much"),
+                        at -> new VariedStudy(Optional.empty(), List.of(), "too much"),
                         candidate -> Optional.empty());
         assertThrows(UntoldStory.class, () -> none.of("nothing", 4, 1, done -> {}));
     }

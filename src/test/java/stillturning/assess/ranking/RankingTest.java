@@ -132,12 +132,12 @@ class RankingTest {
     void whatLiesBeyondAnEndCountsAsTheEnd() {
         Scale scale = Scale.straight(20, 10);
         assertEquals(1, scale.worthOf(3));
-        assertEquals(Scale.Place.BEYOND_BEST, scale.placeOf(3));
+        assertEquals(Scale.ScalePlace.BEYOND_BEST, scale.placeOf(3));
         assertEquals(0, scale.worthOf(25));
         assertEquals(0, scale.worthOf(INFINITY));
-        assertEquals(Scale.Place.BEYOND_WORST, scale.placeOf(INFINITY));
-        assertEquals(Scale.Place.WITHIN, scale.placeOf(10));
-        assertEquals(Scale.Place.WITHIN, scale.placeOf(20));
+        assertEquals(Scale.ScalePlace.BEYOND_WORST, scale.placeOf(INFINITY));
+        assertEquals(Scale.ScalePlace.WITHIN, scale.placeOf(10));
+        assertEquals(Scale.ScalePlace.WITHIN, scale.placeOf(20));
         assertThrows(IllegalArgumentException.class, () -> new Scale(0, 1, 1));
     }
 

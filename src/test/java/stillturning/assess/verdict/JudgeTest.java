@@ -14,7 +14,7 @@ import stillturning.model.Cue;
 import stillturning.model.Engine;
 import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Tolerance;
 import stillturning.story.Pilot;
 import stillturning.story.UntoldStory;
@@ -37,7 +37,7 @@ class JudgeTest {
                 .join("battery", "plus", "bus", "feed")
                 .join("alternator", "output", "bus", "feed")
                 .join("alternator", "field", "bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, amps, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, amps, Bench.HARDY)
                 .join("computer", "plus", "bus", "bar")
                 .engine(new EngineLogic.One("computer"), true);
     }
@@ -78,7 +78,7 @@ class JudgeTest {
 
     private static Bench shedding(double after) {
         return flying(5, 5)
-                .load("lights", Kind.CONSTANT_CURRENT, 10, Bench.HARDY)
+                .load("lights", DemandKind.CONSTANT_CURRENT, 10, Bench.HARDY)
                 .join("lights", "plus", "bus", "bar")
                 .cue("alternator light", new Cue.AlternatorOut("alternator"))
                 .procedure("shed", "alternator light", after, Map.of(), "lights");
@@ -159,7 +159,7 @@ class JudgeTest {
                         .join("breaker", "out", "stub", "bar");
         return bench.load(
                         "computer",
-                        Kind.CONSTANT_POWER,
+                        DemandKind.CONSTANT_POWER,
                         2,
                         new Tolerance(9, 10, 0.001, bootSeconds, 40, 1))
                 .join("computer", "plus", "bus", "bar")
@@ -181,7 +181,7 @@ class JudgeTest {
         Bench bench =
                 flying(20, 5)
                         .closedSwitch("master", "on")
-                        .load("pump", Kind.CONSTANT_CURRENT, 1, Bench.HARDY)
+                        .load("pump", DemandKind.CONSTANT_CURRENT, 1, Bench.HARDY)
                         .join("bus", "bar", "master", "in")
                         .join("master", "out", "pump", "plus")
                         .engine(
@@ -233,7 +233,7 @@ class JudgeTest {
                         .join("right", "minus", "ground", "stud")
                         .bus("left-bus")
                         .join("left", "plus", "left-bus", "bar")
-                        .load(Shelf.twoInputs("computer", Kind.CONSTANT_POWER, 2))
+                        .load(Shelf.twoInputs("computer", DemandKind.CONSTANT_POWER, 2))
                         .join("left-bus", "bar", "computer", "a")
                         .join("right", "plus", "computer", "b")
                         .engine(new EngineLogic.One("computer"), true)
@@ -249,7 +249,7 @@ class JudgeTest {
         Bench bench =
                 flying(20, 5)
                         .breaker("radio-breaker", 5)
-                        .load("radio", Kind.CONSTANT_CURRENT, 1, Bench.HARDY)
+                        .load("radio", DemandKind.CONSTANT_CURRENT, 1, Bench.HARDY)
                         .join("bus", "bar", "radio-breaker", "in")
                         .join("radio-breaker", "out", "radio", "plus");
         Verdict verdict = verdict(bench, "radio-breaker: opens for no reason");
@@ -262,7 +262,7 @@ class JudgeTest {
         Bench bench =
                 flying(20, 5)
                         .breaker("radio-breaker", 5)
-                        .load("radio", Kind.CONSTANT_CURRENT, 1, Bench.HARDY)
+                        .load("radio", DemandKind.CONSTANT_CURRENT, 1, Bench.HARDY)
                         .join("bus", "bar", "radio-breaker", "in")
                         .join("radio-breaker", "out", "radio", "plus");
         Verdict verdict = verdict(bench, "radio-breaker: does not open when it should");

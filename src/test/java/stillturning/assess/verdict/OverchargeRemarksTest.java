@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.EngineLogic;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Tolerance;
 import stillturning.story.UntoldStory;
 
@@ -29,11 +29,11 @@ class OverchargeRemarksTest {
                         .join("battery", "plus", "bus", "bar")
                         .join("alternator", "output", "bus", "bar")
                         .join("alternator", "field", "bus", "bar")
-                        .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                         .join("computer", "plus", "bus", "bar")
                         .load(
                                 "radio",
-                                Kind.CONSTANT_CURRENT,
+                                DemandKind.CONSTANT_CURRENT,
                                 1,
                                 new Tolerance(9, 10, 0.02, 0.5, withstandVolts, 0.1))
                         .join("radio", "plus", "bus", "bar")

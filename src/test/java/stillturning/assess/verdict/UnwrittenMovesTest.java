@@ -13,7 +13,7 @@ import stillturning.bench.Bench;
 import stillturning.model.EngineLogic;
 import stillturning.model.Reach;
 import stillturning.model.Study;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.story.UntoldStory;
 
 /** A second feed that no procedure names, and a main feed that opens. */
@@ -27,7 +27,7 @@ class UnwrittenMovesTest {
                 .breaker("feed", 30)
                 .closedSwitch("second", "off")
                 .bus("bus", "in", "other", "out")
-                .load("pump", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .load("pump", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                 .join("battery", "plus", "feed", "in")
                 .join("feed", "out", "bus", "in")
                 .join("battery", "plus", "second", "in")

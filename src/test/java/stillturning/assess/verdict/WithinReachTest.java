@@ -13,7 +13,7 @@ import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.EngineLogic;
 import stillturning.model.Reach;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Tolerance;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
@@ -45,11 +45,11 @@ class WithinReachTest {
                 .closedSwitch("field-switch", "on")
                 .join("bus", "bar", "field-switch", "in")
                 .join("field-switch", "out", "alternator", "field")
-                .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                 .join("computer", "plus", "bus", "bar")
                 .load(
                         "radio",
-                        Kind.CONSTANT_CURRENT,
+                        DemandKind.CONSTANT_CURRENT,
                         1,
                         new Tolerance(9, 10, 0.02, 0.5, radioWithstands, 0.1))
                 .join("radio", "plus", "bus", "bar")
@@ -118,7 +118,7 @@ class WithinReachTest {
             String idle = "idle-" + i;
             bench.closedSwitch(idle, "on")
                     .join("bus", "bar", idle, "in")
-                    .load(idle + "-lamp", Kind.CONSTANT_CURRENT, 0.01, Bench.HARDY)
+                    .load(idle + "-lamp", DemandKind.CONSTANT_CURRENT, 0.01, Bench.HARDY)
                     .join(idle + "-lamp", "plus", idle, "out");
         }
         assertEquals(
@@ -171,7 +171,7 @@ class WithinReachTest {
                         .join("far-wire", "b", "bus", "bar")
                         .join("alternator", "output", "bus", "bar")
                         .join("alternator", "field", "bus", "bar")
-                        .load("computer", Kind.CONSTANT_CURRENT, 1, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_CURRENT, 1, Bench.HARDY)
                         .join("computer", "plus", "bus", "bar")
                         .engine(new EngineLogic.One("computer"), true);
         return new Judge(bench.study(), bench.timeline())

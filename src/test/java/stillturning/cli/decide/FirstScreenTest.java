@@ -19,12 +19,12 @@ import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
 import stillturning.report.answer.FirstAnswer;
-import stillturning.report.answer.FirstAnswer.Finding;
+import stillturning.report.answer.FirstAnswer.AnswerFinding;
+import stillturning.report.answer.FirstAnswer.AnswerTopic;
+import stillturning.report.answer.FirstAnswer.CandidateLine;
+import stillturning.report.answer.FirstAnswer.CandidateTable;
 import stillturning.report.answer.FirstAnswer.LeftOut;
-import stillturning.report.answer.FirstAnswer.Line;
-import stillturning.report.answer.FirstAnswer.Matrix;
 import stillturning.report.answer.FirstAnswer.NotAsked;
-import stillturning.report.answer.FirstAnswer.Topic;
 import tools.jackson.databind.JsonNode;
 
 /** A screen has 40 lines of 100 columns; an answer that needs more is not read. */
@@ -53,7 +53,12 @@ class FirstScreenTest {
                         .filter(l -> l.matches(" ?\\d+ .*[+-]+ +\\d\\.\\d{3} .*"))
                         .count());
         assertTrue(ran.out().startsWith("First steps"), ran.out());
-        for (Topic topic : List.of(Topic.FIRST, Topic.FIRM, Topic.BREAKS, Topic.NEXT)) {
+        for (AnswerTopic topic :
+                List.of(
+                        AnswerTopic.FIRST,
+                        AnswerTopic.FIRM,
+                        AnswerTopic.BREAKS,
+                        AnswerTopic.NEXT)) {
             assertTrue(ran.out().contains("\n" + topic.words() + " "), topic + ran.out());
         }
         assertTrue(ran.out().contains("not asked: "), ran.out());
@@ -74,18 +79,18 @@ class FirstScreenTest {
     }
 
     private static FirstAnswer answer(SplittableRandom random) {
-        List<Finding> findings = new ArrayList<>();
-        for (Topic topic : Topic.values()) {
+        List<AnswerFinding> findings = new ArrayList<>();
+        for (AnswerTopic topic : AnswerTopic.values()) {
             for (int i = random.nextInt(1, 6); i > 0; i--) {
-                findings.add(new Finding(topic, text(random, 60)));
+                findings.add(new AnswerFinding(topic, text(random, 60)));
             }
         }
         int requirements = random.nextInt(12);
         int criteria = random.nextInt(1, 7);
-        List<Line> candidates = new ArrayList<>();
+        List<CandidateLine> candidates = new ArrayList<>();
         for (int i = random.nextInt(1, 20); i > 0; i--) {
             candidates.add(
-                    new Line(
+                    new CandidateLine(
                             i,
                             text(random, 12),
                             IntStream.range(0, requirements).mapToObj(n -> n % 2 == 0).toList(),
@@ -97,7 +102,7 @@ class FirstScreenTest {
                 "7 candidates",
                 text(random, 40),
                 findings,
-                new Matrix(
+                new CandidateTable(
                         texts(random, requirements),
                         IntStream.range(0, criteria).mapToObj(i -> "endurance").toList(),
                         candidates),

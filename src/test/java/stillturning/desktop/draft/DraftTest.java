@@ -98,7 +98,7 @@ class DraftTest {
                         "Shuffle",
                         List.of(
                                 new DraftStep.Create("third.yaml", text),
-                                new DraftStep.Rename(ONE_BUS, "single-bus.yaml"),
+                                new DraftStep.RenameFile(ONE_BUS, "single-bus.yaml"),
                                 new DraftStep.Delete("bus-and-battery.yaml"))));
         assertEquals(
                 Set.of("single-bus.yaml", "study.yaml", "third.yaml"),
@@ -128,8 +128,8 @@ class DraftTest {
                         new DraftStep.Create("../out.yaml", ""),
                         new DraftStep.Create("no-ending", ""),
                         new DraftStep.Create(ONE_BUS, ""),
-                        new DraftStep.Rename(ONE_BUS, "study.yaml"),
-                        new DraftStep.Rename("study.yaml", "x.yaml"),
+                        new DraftStep.RenameFile(ONE_BUS, "study.yaml"),
+                        new DraftStep.RenameFile("study.yaml", "x.yaml"),
                         new DraftStep.Delete("study.yaml"),
                         new DraftStep.Delete("nothing.yaml"),
                         new DraftStep.Replace(ONE_BUS, "half \ud800"))) {

@@ -14,7 +14,7 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import stillturning.desktop.draft.Conflict.Choice;
+import stillturning.desktop.draft.Conflict.KeptText;
 import stillturning.files.edit.ChangeRefused;
 
 class OutsideTest {
@@ -95,7 +95,7 @@ class OutsideTest {
         assertEquals(1, draft.save().size());
         assertTrue(Files.readString(file).contains("20 Ah"));
 
-        draft.resolve(conflicts.get(0), Choice.MINE);
+        draft.resolve(conflicts.get(0), KeptText.MINE);
 
         assertEquals(List.of(), draft.state().conflicts());
         assertEquals(List.of(), draft.save());
@@ -108,7 +108,7 @@ class OutsideTest {
         Draft draft = Draft.open(folder);
         here(draft, "18 Ah", "16 Ah");
         outside("18 Ah", "20 Ah");
-        draft.resolve(draft.lookOutside().conflicts().get(0), Choice.THEIRS);
+        draft.resolve(draft.lookOutside().conflicts().get(0), KeptText.THEIRS);
         assertTrue(oneBus(draft.state()).contains("20 Ah"));
         assertTrue(draft.state().isSaved());
         assertTrue(oneBus(draft.undo()).contains("16 Ah"));
@@ -151,7 +151,7 @@ class OutsideTest {
         Files.delete(file);
         Conflict conflict = draft.lookOutside().conflicts().get(0);
         assertEquals(Optional.empty(), conflict.theirs());
-        draft.resolve(conflict, Choice.MINE);
+        draft.resolve(conflict, KeptText.MINE);
         assertEquals(List.of(), draft.save());
         assertTrue(Files.readString(file).contains("16 Ah"));
     }
@@ -204,7 +204,7 @@ class OutsideTest {
         assertEquals(1, conflict.disputes().size());
         assertTrue(conflict.disputes().get(0).mine().contains("16 Ah"));
         assertTrue(conflict.disputes().get(0).theirs().contains("20 Ah"));
-        draft.resolve(conflict, Choice.MINE);
+        draft.resolve(conflict, KeptText.MINE);
         assertEquals(List.of(), draft.save());
         String text = Files.readString(file);
         assertTrue(text.contains("16 Ah") && text.contains("AWG 6, fuse 40 A"), text);
@@ -219,7 +219,7 @@ class OutsideTest {
         outside("AWG 8, fuse 40 A", "AWG 6, fuse 40 A");
         Conflict conflict = draft.lookOutside().conflicts().get(0);
         assertEquals(2, conflict.disputes().size());
-        draft.resolve(conflict, List.of(Choice.THEIRS, Choice.MINE));
+        draft.resolve(conflict, List.of(KeptText.THEIRS, KeptText.MINE));
         String text = oneBus(draft.state());
         assertTrue(text.contains("20 Ah") && text.contains("AWG 4, fuse 40 A"), text);
         assertEquals(List.of(), draft.state().conflicts());
@@ -232,10 +232,10 @@ class OutsideTest {
         outside("18 Ah", "20 Ah");
         Conflict conflict = draft.lookOutside().conflicts().get(0);
         here(draft, "16 Ah", "15 Ah");
-        draft.resolve(conflict, List.of(Choice.THEIRS));
+        draft.resolve(conflict, List.of(KeptText.THEIRS));
         Conflict now = draft.state().conflicts().get(0);
         assertTrue(now.disputes().get(0).mine().contains("15 Ah"));
-        draft.resolve(now, List.of(Choice.MINE));
+        draft.resolve(now, List.of(KeptText.MINE));
         assertTrue(oneBus(draft.state()).contains("15 Ah"));
     }
 

@@ -195,7 +195,7 @@ class RecoveryTest {
             Conflict conflict = draft.take(found).conflicts().get(0);
             assertTrue(conflict.mine().orElseThrow().contains("16 Ah"));
             assertTrue(conflict.theirs().orElseThrow().contains("20 Ah"));
-            draft.resolve(conflict, Conflict.Choice.MINE);
+            draft.resolve(conflict, Conflict.KeptText.MINE);
             assertEquals(List.of(), draft.save());
             assertTrue(Files.readString(file).contains("16 Ah"));
         }

@@ -23,7 +23,7 @@ public final class Studies {
     }
 
     /** Writes one of the starting points. */
-    public static void start(Starter.Answers answers, Path folder) throws IOException {
+    public static void start(Starter.StarterAnswers answers, Path folder) throws IOException {
         for (Map.Entry<String, String> file : Starter.files(answers).entrySet()) {
             Files.writeString(folder.resolve(file.getKey()), file.getValue());
         }

@@ -29,8 +29,8 @@ class SettingsFileTest {
                         150,
                         UnitSystem.US,
                         List.of("/a", "C:\\Flügel = 2"),
-                        Optional.of(new Settings.Frame(1, 2, 1024, 700, true)),
-                        new Settings.Beside(false, true));
+                        Optional.of(new Settings.WindowFrame(1, 2, 1024, 700, true)),
+                        new Settings.SidePanels(false, true));
 
         file.write(settings);
 

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import stillturning.dossier.exploration.BareStarts.Bare;
+import stillturning.dossier.exploration.BareStarts.BareStart;
 import stillturning.dossier.redrawn.Service;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
@@ -30,7 +30,7 @@ class BareStartsTest {
         LayoutSpace space =
                 new LayoutSpace(
                         drawings, new Yardstick(Exploration.USUALLY_BY), Service.of(drawings));
-        List<Bare> bare = BareStarts.of(drawings.get(0), drawings, space);
+        List<BareStart> bare = BareStarts.of(drawings.get(0), drawings, space);
         assertEquals(
                 List.of(1L, 2L), bare.stream().map(b -> BareLayout.batteries(b.drawn())).toList());
         for (int i = 0; i < bare.size(); i++) {

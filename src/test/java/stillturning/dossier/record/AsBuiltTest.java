@@ -14,13 +14,13 @@ import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.files.record.FilledForm;
 import stillturning.files.record.FilledForm.Filled;
-import stillturning.files.record.FilledForm.Value;
+import stillturning.files.record.FilledForm.FilledValue;
 import stillturning.files.record.FormReader;
 import stillturning.files.value.Variation;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.reliability.asbuilt.Compared.Verdict;
-import stillturning.reliability.asbuilt.Measurand.Kind;
+import stillturning.reliability.asbuilt.Compared.Agreement;
+import stillturning.reliability.asbuilt.Measurand.MeasurandKind;
 import stillturning.reliability.groundtest.GroundTests;
 import stillturning.report.groundtest.PlannedTest;
 import stillturning.report.record.AsBuilt;
@@ -62,7 +62,7 @@ class AsBuiltTest {
                                         new Filled(
                                                 line.path(),
                                                 List.of(
-                                                        new Value(
+                                                        new FilledValue(
                                                                 line.compared()
                                                                         .expectation()
                                                                         .predicted(),
@@ -83,7 +83,7 @@ class AsBuiltTest {
                         "2026-05-17",
                         Optional.of(shown(asked(other), read.fingerprint())),
                         Optional.empty());
-        assertFalse(built.with(Verdict.DISAGREES).isEmpty());
+        assertFalse(built.with(Agreement.DISAGREES).isEmpty());
         List<ExplainedValue> causes = new Causes(reader, asked).of(built, path -> {}).alone();
         ExplainedValue pump =
                 causes.stream()
@@ -100,7 +100,7 @@ class AsBuiltTest {
         AskedFor asked = asked(read);
         AsBuilt built =
                 Held.of(asked, "", Optional.of(shown(asked, read.fingerprint())), Optional.empty());
-        assertEquals(List.of(), built.with(Verdict.DISAGREES));
+        assertEquals(List.of(), built.with(Agreement.DISAGREES));
         assertEquals(Explained.NOTHING, new Causes(reader, asked).of(built, path -> {}));
         assertEquals(List.of(), built.offers());
     }
@@ -109,7 +109,7 @@ class AsBuiltTest {
     void theFormOfACandidateAsksForEverythingAndReadsAsNothing() throws UntoldStory {
         AskedFor asked = asked(read);
         String text = asked.form().text();
-        FormReader.Read form =
+        FormReader.ReadForm form =
                 FormReader.read(
                         YamlDocument.of(Path.of("f.yaml"), text),
                         ONE_BUS,
@@ -117,7 +117,7 @@ class AsBuiltTest {
                         asked.blanks());
         assertEquals(List.of(), form.problems());
         assertEquals(List.of(), form.form().filled());
-        Set<Kind> kinds =
+        Set<MeasurandKind> kinds =
                 asked.lines().stream()
                         .map(FormLine::compared)
                         .map(c -> c.expectation().subject().kind())
@@ -125,13 +125,13 @@ class AsBuiltTest {
         assertTrue(
                 kinds.containsAll(
                         Set.of(
-                                Kind.HAPPENED,
-                                Kind.VOLTS,
-                                Kind.AMPS,
-                                Kind.CAPACITY,
-                                Kind.BATTERY_OHMS,
-                                Kind.LOAD_AMPS,
-                                Kind.PATH_OHMS)),
+                                MeasurandKind.HAPPENED,
+                                MeasurandKind.VOLTS,
+                                MeasurandKind.AMPS,
+                                MeasurandKind.CAPACITY,
+                                MeasurandKind.BATTERY_OHMS,
+                                MeasurandKind.LOAD_AMPS,
+                                MeasurandKind.PATH_OHMS)),
                 kinds.toString());
     }
 }

@@ -72,8 +72,8 @@ class CatalogueTest {
         assertEquals(List.of(), silent);
     }
 
-    private static Values.Change noting(List<String> silent) {
-        return new Values.Change() {
+    private static Values.ValueReplacement noting(List<String> silent) {
+        return new Values.ValueReplacement() {
             @Override
             public Given given(String path, Given value) {
                 if (value.origin() == Origin.STATED) {

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import stillturning.files.entry.RunText.Anchor;
 import stillturning.files.entry.RunText.Direct;
+import stillturning.files.entry.RunText.NamedTerminal;
 import stillturning.files.entry.RunText.NewProtector;
 import stillturning.files.entry.RunText.NewWire;
 import stillturning.files.entry.RunText.Through;
@@ -56,8 +56,8 @@ class FileNotationsTest {
                         "from unit channel 3 to j1.2b, fuse 60 A class high-current, via j1 pin 3,"
                                 + " wire AWG 2/0 0.9 m (measured, with tape, twice), wire 4 mm2,"
                                 + " wire 3 ft, wire, return tail-ground");
-        assertEquals(new Anchor("unit", Optional.of("out-3"), 5), run.from());
-        assertEquals(Optional.of(new Anchor("j1", Optional.of("2b"), 23)), run.to());
+        assertEquals(new NamedTerminal("unit", Optional.of("out-3"), 5), run.from());
+        assertEquals(Optional.of(new NamedTerminal("j1", Optional.of("2b"), 23)), run.to());
         Given measured =
                 new Given(
                         Quantity.parse("0.9 m", Dimension.LENGTH),
@@ -70,7 +70,7 @@ class FileNotationsTest {
                                 given("60 A", Dimension.CURRENT),
                                 Optional.of("high-current"),
                                 30),
-                        new Through(new Anchor("j1", Optional.of("3a"), 64), 60),
+                        new Through(new NamedTerminal("j1", Optional.of("3a"), 64), 60),
                         new NewWire(Optional.of(WireGauge.awg(-1)), Optional.of(measured), 74),
                         new NewWire(Optional.of(WireGauge.parse("4 mm2")), Optional.empty(), 123),
                         new NewWire(
@@ -97,9 +97,9 @@ class FileNotationsTest {
                 List.of(
                         "5: \"Main\" cannot be a name; write a part or part.terminal, in lower case"
                                 + " letters, digits and hyphens",
-                        "10: \"Bus\" does not belong here; write main-bus, j1.3b, controller channel"
-                                + " 3 or, after via, j1 pin 3; names have no blanks, and a comma"
-                                + " stands between items"),
+                        "10: \"Bus\" does not belong here; write main-bus, j1.3b, controller"
+                                + " channel 3 or, after via, j1 pin 3; names have no blanks, and a"
+                                + " comma stands between items"),
                 faults(RunForm::read, "from Main Bus"));
         assertEquals(
                 List.of(
@@ -126,10 +126,14 @@ class FileNotationsTest {
                 "wire 2,5 mm2 1,5 m | 14: the number has a comma; write 2.5 mm2 1.5 m",
                 "wire AWG 16 1,5 m ± 0,1 m | 21: the number has a comma; write 1.5 m",
                 "wire 1.5 m ± 0,1 m | 22: the number has a comma; write 0.1 m",
-                "wire 5 mm | 13: 5 mm of wire is a length, and reads like a cross-section; write wire 5 mm2 for the cross-section, wire 1.5 m for a length",
-                "wire 35 mm | 13: 35 mm of wire is a length, and reads like a cross-section; write wire 35 mm2 for the cross-section, wire 0.035 m for the length",
-                "wire AWG 8 5 mm | 19: 5 mm is shorter than the terminals at a wire's ends; write at least 0.02 m, or \"direct\" in place of the wire",
-                "wire 1 cm | 13: 1 cm is shorter than the terminals at a wire's ends; write at least 0.02 m, or \"direct\" in place of the wire",
+                "wire 5 mm | 13: 5 mm of wire is a length, and reads like a cross-section; write"
+                        + " wire 5 mm2 for the cross-section, wire 1.5 m for a length",
+                "wire 35 mm | 13: 35 mm of wire is a length, and reads like a cross-section; write"
+                        + " wire 35 mm2 for the cross-section, wire 0.035 m for the length",
+                "wire AWG 8 5 mm | 19: 5 mm is shorter than the terminals at a wire's ends; write"
+                        + " at least 0.02 m, or \"direct\" in place of the wire",
+                "wire 1 cm | 13: 1 cm is shorter than the terminals at a wire's ends; write at"
+                        + " least 0.02 m, or \"direct\" in place of the wire",
                 "wire 1.5 m AWG 8 | 19: the gauge stands behind the length; write wire AWG 8 1.5 m",
                 "wire 1 ft 4 mm2 | 18: the gauge stands behind the length; write wire 4 mm2 1 ft"
             })
@@ -170,8 +174,10 @@ class FileNotationsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "a or b and c | 7: \"and\" and \"or\" stand beside each other; put brackets around what belongs together",
-                "a and | 5: the text ends too early; write a load, such as (computer-a or computer-b) and coils and 1 of (pump-1, pump-2)",
+                "a or b and c | 7: \"and\" and \"or\" stand beside each other; put brackets around"
+                        + " what belongs together",
+                "a and | 5: the text ends too early; write a load, such as (computer-a or"
+                        + " computer-b) and coils and 1 of (pump-1, pump-2)",
                 "a b | 2: \"b\" does not belong here; write \"and\" or \"or\" between loads",
                 "(a or b | 7: the text ends too early; write \")\" here",
                 "3 of (a, b) | 0: 3 of 2 is not possible; write a number from 1 to 2",
@@ -179,7 +185,8 @@ class FileNotationsTest {
                 "2 of a | 5: \"a\" does not belong here; write \"(\" here",
                 "a and a | 2: \"a\" is asked for twice; keep one",
                 "a && b | 2: \"&&\" does not belong here; write \"and\" or \"or\" between loads",
-                "a and Pump | 6: \"Pump\" does not belong here; write a load, such as (computer-a or computer-b) and coils and 1 of (pump-1, pump-2)"
+                "a and Pump | 6: \"Pump\" does not belong here; write a load, such as (computer-a"
+                        + " or computer-b) and coils and 1 of (pump-1, pump-2)"
             })
     void aFaultOfEngineLogicIsToldAtItsPlace(String text, String told) {
         assertEquals(List.of(told), faults(NeedsForm::read, text));

@@ -13,20 +13,21 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import stillturning.files.record.LogFile.Line;
+import stillturning.files.record.LogFile.LogLine;
 
 /** Logs of discharge tests as instruments write them. */
 class LogFileTest {
 
-    private static final List<Line> TWO = List.of(new Line(0, 12.6, 5), new Line(30, 12.4, 5.5));
+    private static final List<LogLine> TWO =
+            List.of(new LogLine(0, 12.6, 5), new LogLine(30, 12.4, 5.5));
 
     @TempDir private Path here;
 
-    private LogFile.Read read(String text) throws IOException {
+    private LogFile.ReadLog read(String text) throws IOException {
         return read(text.getBytes(StandardCharsets.UTF_8));
     }
 
-    private LogFile.Read read(byte[] bytes) throws IOException {
+    private LogFile.ReadLog read(byte[] bytes) throws IOException {
         Path file = here.resolve("log.csv");
         Files.write(file, bytes);
         return LogFile.read(file);
@@ -46,7 +47,7 @@ class LogFileTest {
                                 + (30 / 3600.0)
                                 + "\t12400\t5.5",
                         "\"time\",\"V (V)\",\"amps\"\n0:00:00,\"12.6\",5\n0:00:30,12.4,5.5\n")) {
-            LogFile.Read read = read(text);
+            LogFile.ReadLog read = read(text);
             assertEquals(List.of(), read.problems(), text);
             for (int i = 0; i < 2; i++) {
                 assertEquals(TWO.get(i).seconds(), read.lines().get(i).seconds(), 1e-9, text);
@@ -104,7 +105,7 @@ class LogFileTest {
         assertEquals("log.csv:2:1", place(read(bytes)));
     }
 
-    private static String place(LogFile.Read read) {
+    private static String place(LogFile.ReadLog read) {
         return String.valueOf(read.problems().get(0)).split(": ", 2)[0];
     }
 

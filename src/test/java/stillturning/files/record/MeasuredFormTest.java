@@ -9,8 +9,8 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import stillturning.files.record.Blank.Notation;
 import stillturning.files.record.FilledForm.Filled;
+import stillturning.files.record.FilledForm.FilledValue;
 import stillturning.files.record.FilledForm.Former;
-import stillturning.files.record.FilledForm.Value;
 import stillturning.yaml.YamlDocument;
 
 /** A form is written, filled in and read. */
@@ -32,7 +32,7 @@ class MeasuredFormTest {
                     BLANKS,
                     Map.of("ground-test.engine-stopped.pull-a", List.of("1: pull a")));
 
-    private static FormReader.Read read(String text) {
+    private static FormReader.ReadForm read(String text) {
         return FormReader.read(YamlDocument.of(Path.of("f.yaml"), text), "one-bus", "abc", BLANKS);
     }
 
@@ -63,25 +63,25 @@ class MeasuredFormTest {
                 List.of(
                         new Filled(
                                 "batteries.main.capacity",
-                                List.of(new Value(15.5 * 3600, OptionalDouble.empty())),
+                                List.of(new FilledValue(15.5 * 3600, OptionalDouble.empty())),
                                 "15.5 Ah"),
                         new Filled(
                                 "loads.radio",
-                                List.of(new Value(1.3, OptionalDouble.of(12.6))),
+                                List.of(new FilledValue(1.3, OptionalDouble.of(12.6))),
                                 "1.3 A at 12.6 V"),
                         new Filled(
                                 "resistances.lead",
                                 List.of(
-                                        new Value(0.02, OptionalDouble.of(10)),
-                                        new Value(0.05, OptionalDouble.of(20))),
+                                        new FilledValue(0.02, OptionalDouble.of(10)),
+                                        new FilledValue(0.05, OptionalDouble.of(20))),
                                 "20 mV at 10 A, 0.05 V at 20 A"),
                         new Filled(
                                 "ground-test.engine-stopped.pull-a.result",
-                                List.of(new Value(0, OptionalDouble.empty())),
+                                List.of(new FilledValue(0, OptionalDouble.empty())),
                                 "failed"),
                         new Filled(
                                 "ground-test.engine-stopped.pull-a.volts.bus",
-                                List.of(new Value(-0.1, OptionalDouble.empty())),
+                                List.of(new FilledValue(-0.1, OptionalDouble.empty())),
                                 "-0.1 V")),
                 form.filled());
     }

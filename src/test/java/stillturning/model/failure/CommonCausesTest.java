@@ -16,7 +16,7 @@ import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.Chances;
 import stillturning.model.Chances.Beta;
-import stillturning.model.Chances.Exposure;
+import stillturning.model.Chances.ExposureTimes;
 import stillturning.model.Chances.Mode;
 import stillturning.model.Chances.Odds;
 import stillturning.model.Chances.Per;
@@ -27,7 +27,7 @@ import stillturning.model.EngineLogic;
 import stillturning.model.Study.Aircraft;
 import stillturning.model.Zone;
 import stillturning.model.Zone.Hazard;
-import stillturning.model.failure.Cause.Kind;
+import stillturning.model.failure.Cause.CauseKind;
 import stillturning.parts.element.Demand;
 import stillturning.story.Pilot;
 import stillturning.story.UntoldStory;
@@ -50,8 +50,8 @@ class CommonCausesTest {
                 .part(Shelf.fuse("fuse-b", 10))
                 .wire("feed-a", 2, 0.04)
                 .wire("feed-b", 2, 0.04)
-                .load(Shelf.twoInputs("computer", Demand.Kind.CONSTANT_POWER, 2))
-                .load(Shelf.twoInputs("spare", Demand.Kind.CONSTANT_POWER, 2))
+                .load(Shelf.twoInputs("computer", Demand.DemandKind.CONSTANT_POWER, 2))
+                .load(Shelf.twoInputs("spare", Demand.DemandKind.CONSTANT_POWER, 2))
                 .join("bus", "bar", "fuse-a", "in")
                 .join("bus", "bar", "fuse-b", "in")
                 .join("fuse-a", "out", "feed-a", "a")
@@ -69,7 +69,7 @@ class CommonCausesTest {
                         new Mode("spare", "stops working"),
                         STOPS.times(0.5, "invented"));
         return new Chances(
-                new Exposure(3600, 36000),
+                new ExposureTimes(3600, 36000),
                 Map.of(Hazard.HEAT, HEAT),
                 Map.of(Sharing.HOLE, HOLE),
                 new Rate(0, 1, Per.FLIGHT, ""),
@@ -92,7 +92,7 @@ class CommonCausesTest {
     }
 
     private static Zone zone(String name, Hazard... hazards) {
-        return new Zone(name, name, Zone.Side.COLD, Set.of(hazards), 25);
+        return new Zone(name, name, Zone.FirewallSide.COLD, Set.of(hazards), 25);
     }
 
     private static List<String> names(List<Cause> causes) {
@@ -128,7 +128,7 @@ class CommonCausesTest {
                             > 3600);
         }
         for (Cause cause : causes) {
-            assertEquals(Kind.HOLE, cause.kind());
+            assertEquals(CauseKind.HOLE, cause.kind());
             assertTrue(
                     bench.timeline()
                                     .tell(cause.failure(), Pilot.NEVER)

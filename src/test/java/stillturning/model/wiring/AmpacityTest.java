@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import stillturning.model.wiring.Ampacity.Place;
+import stillturning.model.wiring.Ampacity.WireSurroundings;
 import stillturning.parts.Cable;
 import stillturning.sizing.result.WireSchedule;
 
@@ -26,7 +26,7 @@ class AmpacityTest {
     // 0.91 at 20 000 ft, 0.6 for 8 wires at 60 %; 47 -> 42.77 -> 25.66 A, printed as 26 A
     @Test
     void theWorkedExampleOfTheCircularComesOutStepByStep() {
-        Place place = new Place(50, 200, 20_000 * FOOT, 8, 0.6);
+        WireSurroundings place = new WireSurroundings(50, 200, 20_000 * FOOT, 8, 0.6);
         assertEquals(47, Ampacity.freeAirAmps(awg("14"), place.kelvins()), 1e-9);
         assertEquals(0.91, Ampacity.altitudeFactor(20_000 * FOOT), 1e-12);
         assertEquals(42.77, 47 * Ampacity.altitudeFactor(20_000 * FOOT), 1e-9);
@@ -38,7 +38,7 @@ class AmpacityTest {
     // equation whose form is from memory); 15.5 ft drop 0.949 V cold and 1.55 V hot, over 1 V
     @Test
     void theHotConductorOfThatExampleDropsMoreThanItsCircuitMay() {
-        Place place = new Place(50, 200, 20_000 * FOOT, 8, 0.6);
+        WireSurroundings place = new WireSurroundings(50, 200, 20_000 * FOOT, 8, 0.6);
         double celsius = Ampacity.conductorCelsius(20, 26, place);
         assertEquals(181.6, celsius, 0.05);
         assertEquals(9.47, 15.5 / Ampacity.hotter(182), 0.005, "the circular's own 182 °C");
@@ -78,7 +78,10 @@ class AmpacityTest {
         List<Double> published = List.of(at105, at150, at200);
         for (int column = 0; column < 3; column++) {
             double celsius = List.of(105.0, 150.0, 200.0).get(column);
-            double amps = Ampacity.of(awg(size), new Place(70, celsius, 60_000 * FOOT, wires, 0.2));
+            double amps =
+                    Ampacity.of(
+                            awg(size),
+                            new WireSurroundings(70, celsius, 60_000 * FOOT, wires, 0.2));
             double rounding = published.get(column) <= 4 ? 0.12 : 0.05;
             assertTrue(amps <= published.get(column) * (1 + rounding), size + ": " + amps);
             assertTrue(amps >= published.get(column) * 0.86, size + ": " + amps);
@@ -107,13 +110,14 @@ class AmpacityTest {
         double before = Double.POSITIVE_INFINITY;
         for (double ambient = -20; ambient <= 160; ambient += 20) {
             for (double feet = 0; feet <= 70_000; feet += 5_000) {
-                Place here = new Place(ambient, 150, feet * FOOT, wires, 0.6);
-                Place worse = new Place(ambient + 1, 150, (feet + 500) * FOOT, wires + 1, 0.6);
+                WireSurroundings here = new WireSurroundings(ambient, 150, feet * FOOT, wires, 0.6);
+                WireSurroundings worse =
+                        new WireSurroundings(ambient + 1, 150, (feet + 500) * FOOT, wires + 1, 0.6);
                 for (Cable cable : Cable.SIZES) {
                     assertTrue(Ampacity.of(cable, worse) <= Ampacity.of(cable, here) + 1e-12);
                 }
             }
-            double now = Ampacity.of(awg("16"), new Place(ambient, 150, 0, wires, 0.6));
+            double now = Ampacity.of(awg("16"), new WireSurroundings(ambient, 150, 0, wires, 0.6));
             assertTrue(now <= before);
             before = now;
         }
@@ -121,7 +125,7 @@ class AmpacityTest {
 
     @Test
     void thickerWireAlwaysCarriesMore() {
-        Place place = new Place(40, 150, 3000, 8, 0.6);
+        WireSurroundings place = new WireSurroundings(40, 150, 3000, 8, 0.6);
         for (int i = 1; i < Cable.SIZES.size(); i++) {
             assertTrue(
                     Ampacity.of(Cable.SIZES.get(i), place)
@@ -131,7 +135,7 @@ class AmpacityTest {
 
     @Test
     void aWireHotterThanItsInsulationCarriesNothing() {
-        Place oven = new Place(160, 150, 0, 1, 1);
+        WireSurroundings oven = new WireSurroundings(160, 150, 0, 1, 1);
         assertEquals(0, Ampacity.of(awg("4"), oven));
         assertEquals(
                 Double.POSITIVE_INFINITY, Ampacity.conductorCelsius(1, 0, oven), "no current does");
@@ -167,7 +171,7 @@ class AmpacityTest {
 
     @Test
     void theChartsOwnRoundingIsAccepted() {
-        assertTrue(new WireSchedule.Drop(0.504, 0.5, true).within());
-        assertFalse(new WireSchedule.Drop(0.506, 0.5, true).within());
+        assertTrue(new WireSchedule.VoltageDrop(0.504, 0.5, true).within());
+        assertFalse(new WireSchedule.VoltageDrop(0.506, 0.5, true).within());
     }
 }

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
-import stillturning.model.wiring.MetalLines.Line;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.model.wiring.MetalLines.MetalLine;
+import stillturning.parts.element.Demand.DemandKind;
 
 class MetalLinesTest {
 
@@ -26,8 +26,8 @@ class MetalLinesTest {
                 .wire("wire", 1, 0.02)
                 .breaker("breaker-2", 5)
                 .wire("wire-2", 1, 0.02)
-                .load("engine-needs", Kind.CONSTANT_CURRENT, 1, Bench.HARDY)
-                .load("lamp", Kind.CONSTANT_CURRENT, 1, Bench.HARDY)
+                .load("engine-needs", DemandKind.CONSTANT_CURRENT, 1, Bench.HARDY)
+                .load("lamp", DemandKind.CONSTANT_CURRENT, 1, Bench.HARDY)
                 .join("battery", "plus", "lead", "a")
                 .join("lead", "b", "master", "in")
                 .join("master", "out", "lead-2", "a")
@@ -41,7 +41,7 @@ class MetalLinesTest {
                 .candidate();
     }
 
-    private static List<String> parts(Line line) {
+    private static List<String> parts(MetalLine line) {
         return line.links().stream().map(Circuit.Placed::part).toList();
     }
 
@@ -61,7 +61,7 @@ class MetalLinesTest {
         Candidate candidate = candidate();
         Circuit circuit = candidate.circuit();
         MetalLines lines = new MetalLines(candidate, circuit);
-        Line arriving = lines.arrivingAt("lamp", circuit.net("lamp", "plus")).orElseThrow();
+        MetalLine arriving = lines.arrivingAt("lamp", circuit.net("lamp", "plus")).orElseThrow();
         assertEquals(lines.of("wire-2"), arriving);
         assertTrue(lines.arrivingAt("bus", circuit.net("bus", "bar")).isEmpty());
     }

@@ -23,7 +23,8 @@ import stillturning.parts.element.Element;
 /** Relays: which contacts are closed with the coil off and on, whole and failed. */
 class RelaysTest {
 
-    private static final PartValues.Site SITE = new PartValues.Site(14, List.of());
+    private static final PartValues.PartSurroundings SITE =
+            new PartValues.PartSurroundings(14, List.of());
 
     private static final Part CHANGEOVER = Shelf.changeoverRelay("changeover");
 

@@ -16,9 +16,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.curve.RestVoltage;
-import stillturning.reliability.asbuilt.DischargeLog.Sample;
+import stillturning.reliability.asbuilt.DischargeLog.LogSample;
+import stillturning.reliability.asbuilt.FittedValue.BatteryValue;
 import stillturning.reliability.asbuilt.FittedValue.Known;
-import stillturning.reliability.asbuilt.FittedValue.Of;
 import stillturning.reliability.asbuilt.FittedValue.Unknown;
 import stillturning.reliability.asbuilt.SimulatedDischarge.Noise;
 
@@ -143,7 +143,7 @@ class DischargeFitTest {
                         .log(s -> 5, 10, 60, Noise.white(new Random(1), 0.005));
         FittedBattery fitted =
                 DischargeFit.of(stated(RestVoltage.LEAD_ACID), 25, log, OptionalDouble.empty());
-        assertEquals(new Unknown(Optional.of(Of.CHARGE)), fitted.ohms());
+        assertEquals(new Unknown(Optional.of(BatteryValue.CHARGE)), fitted.ohms());
         assertEquals(Optional.empty(), fitted.capacity().known());
     }
 
@@ -180,25 +180,25 @@ class DischargeFitTest {
     @Test
     void logsThatTellNothingAreRefused() {
         Cell battery = stated(RestVoltage.LEAD_ACID);
-        List<Sample> one = List.of(new Sample(0, 12.5, 5));
+        List<LogSample> one = List.of(new LogSample(0, 12.5, 5));
         assertTrue(refusal(battery, one).contains("1 reading is too few"));
-        List<Sample> idle = samples(i -> 0);
+        List<LogSample> idle = samples(i -> 0);
         assertTrue(refusal(battery, idle).contains("no charge leaves"));
-        List<Sample> charging = samples(i -> i < 5 ? -4 : 10);
+        List<LogSample> charging = samples(i -> i < 5 ? -4 : 10);
         assertTrue(refusal(battery, charging).contains("takes in 4.00 A"));
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new DischargeLog(List.of(new Sample(1, 12, 1), new Sample(1, 12, 1))));
-        assertThrows(IllegalArgumentException.class, () -> new Sample(0, Double.NaN, 1));
+                () -> new DischargeLog(List.of(new LogSample(1, 12, 1), new LogSample(1, 12, 1))));
+        assertThrows(IllegalArgumentException.class, () -> new LogSample(0, Double.NaN, 1));
     }
 
-    private static List<Sample> samples(DoubleUnaryOperator amps) {
+    private static List<LogSample> samples(DoubleUnaryOperator amps) {
         return IntStream.range(0, 20)
-                .mapToObj(i -> new Sample(i, 12.4, amps.applyAsDouble(i)))
+                .mapToObj(i -> new LogSample(i, 12.4, amps.applyAsDouble(i)))
                 .toList();
     }
 
-    private static String refusal(Cell battery, List<Sample> samples) {
+    private static String refusal(Cell battery, List<LogSample> samples) {
         DischargeLog log = new DischargeLog(samples);
         return assertThrows(
                         UntellingLog.class,

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import stillturning.reliability.asbuilt.Measurand.Kind;
+import stillturning.reliability.asbuilt.Measurand.MeasurandKind;
 
 /** Which single value explains readings that are off. */
 class ExplainingTest {
@@ -24,7 +24,7 @@ class ExplainingTest {
     private static Compared reading(double predicted, double measured) {
         return new Compared(
                 new Expectation(
-                        Measurand.of(Kind.AMPS, "battery"),
+                        Measurand.of(MeasurandKind.AMPS, "battery"),
                         predicted,
                         predicted - 0.1,
                         predicted + 0.1),

@@ -11,7 +11,7 @@ import stillturning.parts.element.Cell;
 import stillturning.parts.element.Cell.OpenCircuit;
 import stillturning.parts.element.curve.RestVoltage;
 import stillturning.parts.source.Battery;
-import stillturning.reliability.asbuilt.DischargeLog.Sample;
+import stillturning.reliability.asbuilt.DischargeLog.LogSample;
 
 /** A battery on the bench: what instruments show of it while it is discharged. */
 record SimulatedDischarge(Battery battery, double charge, double celsius) {
@@ -42,7 +42,7 @@ record SimulatedDischarge(Battery battery, double charge, double celsius) {
         Cell cell = (Cell) battery.elements().get(0);
         RestVoltage curve = cell.openCircuit().curve();
         Capacity capacity = cell.capacityAt(celsius);
-        List<Sample> samples = new ArrayList<>();
+        List<LogSample> samples = new ArrayList<>();
         double left = charge;
         double seconds = 0;
         for (int i = 0; i < readings; i++) {
@@ -55,7 +55,7 @@ record SimulatedDischarge(Battery battery, double charge, double celsius) {
             double volts =
                     cell.openCircuit().voltsOn(piece, left, celsius)
                             - now * cell.ohmsOn(piece, left, celsius);
-            samples.add(new Sample(seconds, volts + noise.next(), now));
+            samples.add(new LogSample(seconds, volts + noise.next(), now));
         }
         return new DischargeLog(samples);
     }

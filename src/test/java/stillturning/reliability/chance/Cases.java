@@ -6,7 +6,7 @@ import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import stillturning.reliability.chance.Occurrence.Active;
-import stillturning.reliability.chance.Occurrence.Latent;
+import stillturning.reliability.chance.Occurrence.LatentOccurrence;
 import stillturning.reliability.chance.Occurrence.PerFlight;
 
 /** Small families, and the same answers by counting every combination. */
@@ -31,8 +31,8 @@ final class Cases {
         return new Active(Lognormal.fixed(perHour / HOUR));
     }
 
-    static Latent latent(double perHour, double hours) {
-        return new Latent(Lognormal.fixed(perHour / HOUR), hours * HOUR);
+    static LatentOccurrence latent(double perHour, double hours) {
+        return new LatentOccurrence(Lognormal.fixed(perHour / HOUR), hours * HOUR);
     }
 
     static double average(CutUnion union, Exposure exposure) {

@@ -12,8 +12,8 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import stillturning.reliability.chance.ChanceRanges.Contributor;
-import stillturning.reliability.chance.Occurrence.Latent;
+import stillturning.reliability.chance.ChanceRanges.RateContributor;
+import stillturning.reliability.chance.Occurrence.LatentOccurrence;
 import stillturning.reliability.chance.Occurrence.PerFlight;
 
 class ChanceRangesTest {
@@ -40,15 +40,15 @@ class ChanceRangesTest {
         assertEquals(1, found.average().high95() / 1e-5, .01);
         assertEquals(1, found.average().mean() / 2.66398e-6, .03);
         assertEquals(found.average(), found.last());
-        assertEquals(List.of(new Contributor(0, 1)), rounded(found));
+        assertEquals(List.of(new RateContributor(0, 1)), rounded(found));
         assertEquals(2000, found.average().samples());
         assertEquals(seed, found.average().seed());
         assertEquals(Basis.EXACT, found.basis());
     }
 
-    private static List<Contributor> rounded(ChanceRanges ranges) {
+    private static List<RateContributor> rounded(ChanceRanges ranges) {
         return ranges.contributors().stream()
-                .map(c -> new Contributor(c.source(), Math.rint(c.share() * 1e9) / 1e9))
+                .map(c -> new RateContributor(c.source(), Math.rint(c.share() * 1e9) / 1e9))
                 .toList();
     }
 
@@ -61,7 +61,7 @@ class ChanceRangesTest {
         assertEquals(1, found.average().low5() / (1e-6 / 12.82305), .08);
         assertEquals(1, found.average().median() / 1e-6, .06);
         assertEquals(
-                List.of(1, 0), found.contributors().stream().map(Contributor::source).toList());
+                List.of(1, 0), found.contributors().stream().map(RateContributor::source).toList());
         assertEquals(.8, found.contributors().get(0).share(), .05);
         assertEquals(.18, found.contributors().get(1).share(), .05);
     }
@@ -79,7 +79,8 @@ class ChanceRangesTest {
 
     @Test
     void rangeAroundTheLastFlightIsThatOfTheEndOfTheInterval() {
-        Occurrence latent = new Latent(new Lognormal(1e-6 / Cases.HOUR, 3), 100 * Cases.HOUR);
+        Occurrence latent =
+                new LatentOccurrence(new Lognormal(1e-6 / Cases.HOUR, 3), 100 * Cases.HOUR);
         ChanceRanges found =
                 Chance.ranges(ONE, Exposure.of(2 * Cases.HOUR, List.of(latent)), 500, 1);
         assertEquals(2, found.last().median() / found.average().median(), 1e-3);

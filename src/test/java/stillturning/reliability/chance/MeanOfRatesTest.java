@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.reliability.chance.Occurrence.Active;
-import stillturning.reliability.chance.Occurrence.Latent;
+import stillturning.reliability.chance.Occurrence.LatentOccurrence;
 import stillturning.reliability.chance.Occurrence.PerFlight;
 
 /** The probability that stands for everything that the rates may be. */
@@ -67,7 +67,7 @@ class MeanOfRatesTest {
     @Test
     void whatAgesTogetherIsWrongTogetherToo() {
         Lognormal rate = new Lognormal(1e-8 / Cases.HOUR, 10);
-        Latent latent = new Latent(rate, 100 * Cases.HOUR);
+        LatentOccurrence latent = new LatentOccurrence(rate, 100 * Cases.HOUR);
         TopChance found = Chance.of(all(2), ofOneSource(latent, latent));
         double sigma = rate.sigma();
         double square = 1e-16 * Math.exp(2 * sigma * sigma);
@@ -109,7 +109,7 @@ class MeanOfRatesTest {
         Lognormal perSecond = spread.times(1 / Cases.HOUR);
         return switch (random.nextInt(3)) {
             case 0 -> new Active(perSecond);
-            case 1 -> new Latent(perSecond.times(.05), 20 * Cases.HOUR);
+            case 1 -> new LatentOccurrence(perSecond.times(.05), 20 * Cases.HOUR);
             default -> new PerFlight(spread);
         };
     }

@@ -43,7 +43,7 @@ class ConditionsTest {
             dark.addAll(events.get(i).failure().dark());
             hits.addAll(events.get(i).failure().hits());
             levers.putAll(events.get(i).failure().levers());
-            idle |= events.get(i).kind() == Event.Kind.IDLE_PILOT;
+            idle |= events.get(i).kind() == Event.EventKind.IDLE_PILOT;
         }
         try {
             Story story =

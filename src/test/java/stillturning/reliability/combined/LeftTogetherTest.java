@@ -11,7 +11,7 @@ import stillturning.bench.Shelf;
 import stillturning.model.Candidate;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.FailureCatalogue;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.switching.KeySwitch;
 import stillturning.reliability.cutset.SetSearchWatch;
 import stillturning.story.UntoldStory;
@@ -40,14 +40,14 @@ class LeftTogetherTest {
                     .join("battery-" + id, "plus", "switch-" + id, "in")
                     .join("switch-" + id, "out", "bus", "bar");
         }
-        return bench.load("computer", Kind.CONSTANT_POWER, 5, Bench.HARDY)
+        return bench.load("computer", DemandKind.CONSTANT_POWER, 5, Bench.HARDY)
                 .join("computer", "plus", "bus", "bar")
                 .engine(new EngineLogic.One("computer"), true);
     }
 
     private static List<Event> left(Candidate candidate) {
         return CombinedFailures.events(candidate, List.of()).stream()
-                .filter(event -> event.kind() == Event.Kind.LEFT_SWITCH)
+                .filter(event -> event.kind() == Event.EventKind.LEFT_SWITCH)
                 .toList();
     }
 

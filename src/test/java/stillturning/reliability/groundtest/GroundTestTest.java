@@ -27,7 +27,7 @@ import stillturning.model.failure.FailureCatalogue;
 import stillturning.reliability.groundtest.NotShown.Why;
 import stillturning.story.PilotView;
 import stillturning.story.Spell;
-import stillturning.story.Spell.Condition;
+import stillturning.story.Spell.HeldCondition;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
@@ -157,7 +157,7 @@ class GroundTestTest {
     @Test
     void pullingABreakerShowsItsWholeLineAndTheLoadAtItsEnd() {
         TestStep computer = atRest("computer: stops working");
-        assertEquals(Hand.Way.BREAKER, computer.hand().way());
+        assertEquals(Hand.HandWay.BREAKER, computer.hand().way());
         assertEquals("computer-breaker", computer.hand().part());
         assertEquals(List.of("computer"), computer.expected().dark());
         assertFalse(computer.expected().engine().needsMet());
@@ -202,7 +202,9 @@ class GroundTestTest {
         assertFalse(running.isEmpty());
         for (TestStep step : running) {
             assertEquals(List.of(), step.hand().apart(), step.toString());
-            assertTrue(step.expected().engine().heard() != PilotView.Engine.STOPS, step.toString());
+            assertTrue(
+                    step.expected().engine().heard() != PilotView.EngineSound.STOPS,
+                    step.toString());
             assertFalse(step.hand().part().equals("computer-breaker"), "it would stop the engine");
         }
     }
@@ -216,7 +218,7 @@ class GroundTestTest {
     void everyStepIsPlayedInThePrintedOrder() throws UntoldStory {
         for (Stage stage : test.stages()) {
             Rig rig = Rig.of(study, candidate, stage.configuration());
-            List<Condition> conditions = new ArrayList<>();
+            List<HeldCondition> conditions = new ArrayList<>();
             conditions.add(rig.intact("begins", Optional.empty()));
             for (TestStep step : stage.steps()) {
                 conditions.addAll(rig.conditions(step.hand(), step.switchedOn()));
@@ -275,7 +277,7 @@ class GroundTestTest {
         assertTrue(atRest.stream().allMatch(Stage::charged));
         Rig rig = Rig.of(small, same, Configuration.ENGINE_STOPPED);
         for (Stage stage : atRest) {
-            List<Condition> conditions = new ArrayList<>();
+            List<HeldCondition> conditions = new ArrayList<>();
             conditions.add(rig.intact("begins", Optional.empty()));
             stage.steps().forEach(s -> conditions.addAll(rig.conditions(s.hand(), s.switchedOn())));
             List<Spell> spells = rig.played(conditions, 2);

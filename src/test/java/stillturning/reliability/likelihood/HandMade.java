@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import stillturning.bench.Bench;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Chances;
-import stillturning.model.Chances.Exposure;
+import stillturning.model.Chances.ExposureTimes;
 import stillturning.model.Chances.Mode;
 import stillturning.model.Chances.Odds;
 import stillturning.model.Chances.Per;
@@ -37,14 +37,14 @@ final class HandMade {
     private static final double HOUR = 3600;
 
     private final Bench bench =
-            new Bench().load("engine-needs", Demand.Kind.CONSTANT_CURRENT, 5, Bench.HARDY);
+            new Bench().load("engine-needs", Demand.DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY);
     private final List<Event> events = new ArrayList<>();
     private final Map<Mode, Rate> rates = new LinkedHashMap<>();
     private final List<Latent> latents = new ArrayList<>();
     private final List<Check.Revealed> revealed = new ArrayList<>();
     private final List<Integer> hidden = new ArrayList<>();
     private final List<Integer> unconfirmed = new ArrayList<>();
-    private Exposure flown = new Exposure(HOUR, 100 * HOUR);
+    private ExposureTimes flown = new ExposureTimes(HOUR, 100 * HOUR);
     private Rate leftSwitch = perFlight(1e-3);
 
     static Rate perFlight(double probability) {
@@ -75,7 +75,7 @@ final class HandMade {
     HandMade unknown(String part, String mode, boolean whateverItsSupply) {
         FailureMode plain = FailureMode.of(mode.replace(' ', '-'));
         FailureMode made = whateverItsSupply ? plain.whateverItsSupply() : plain;
-        return event(Event.Kind.FAILURE, Failure.of(new Hit(part, made)), Optional.empty());
+        return event(Event.EventKind.FAILURE, Failure.of(new Hit(part, made)), Optional.empty());
     }
 
     /** The engine's one load fails by itself. */
@@ -85,37 +85,40 @@ final class HandMade {
     }
 
     /** What takes several of the events above. */
-    HandMade cause(Cause.Kind kind, String name, Optional<Rate> rate, int... takes) {
+    HandMade cause(Cause.CauseKind kind, String name, Optional<Rate> rate, int... takes) {
         List<Hit> hits =
                 Arrays.stream(takes)
                         .mapToObj(event -> events.get(event).failure().hits().get(0))
                         .toList();
         Failure failure = new Failure(name, hits, Map.of());
         return event(
-                Event.Kind.CAUSE, failure, Optional.of(new Cause(kind, name, failure, name, rate)));
+                Event.EventKind.CAUSE,
+                failure,
+                Optional.of(new Cause(kind, name, failure, name, rate)));
     }
 
     HandMade leftSwitch(String name, Rate rate) {
         leftSwitch = rate;
-        return event(Event.Kind.LEFT_SWITCH, Failure.levers(name, Map.of()), Optional.empty());
+        return event(Event.EventKind.LEFT_SWITCH, Failure.levers(name, Map.of()), Optional.empty());
     }
 
     HandMade needlessDrill(String name) {
-        return event(Event.Kind.NEEDLESS_DRILL, Failure.levers(name, Map.of()), Optional.empty());
+        return event(
+                Event.EventKind.NEEDLESS_DRILL, Failure.levers(name, Map.of()), Optional.empty());
     }
 
     HandMade idlePilot() {
         Failure nothing = Failure.levers("pilot does nothing", Map.of());
-        return event(Event.Kind.IDLE_PILOT, nothing, Optional.empty());
+        return event(Event.EventKind.IDLE_PILOT, nothing, Optional.empty());
     }
 
-    private HandMade event(Event.Kind kind, Failure failure, Optional<Cause> cause) {
+    private HandMade event(Event.EventKind kind, Failure failure, Optional<Cause> cause) {
         events.add(new Event(kind, failure.name(), failure, cause));
         return this;
     }
 
     HandMade flown(double flightHours, double inspectionHours) {
-        flown = new Exposure(flightHours * HOUR, inspectionHours * HOUR);
+        flown = new ExposureTimes(flightHours * HOUR, inspectionHours * HOUR);
         return this;
     }
 
@@ -161,7 +164,7 @@ final class HandMade {
     }
 
     private Card card() {
-        PilotView sight = new PilotView(Set.of(), Set.of(), Set.of(), PilotView.Engine.RUNS);
+        PilotView sight = new PilotView(Set.of(), Set.of(), Set.of(), PilotView.EngineSound.RUNS);
         Check check =
                 new Check(
                         new CheckMoves(Map.of("a", "off"), Map.of("a", "on"), 30),
@@ -172,7 +175,7 @@ final class HandMade {
         return new Card(
                 latents,
                 "cruise",
-                new Rehearsal.Pace(2, 30),
+                new Rehearsal.MovePace(2, 30),
                 List.of(),
                 checks,
                 true,

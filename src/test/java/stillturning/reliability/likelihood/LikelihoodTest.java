@@ -14,9 +14,9 @@ import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
 import stillturning.model.Chances.Per;
 import stillturning.model.Chances.Rate;
-import stillturning.model.failure.Cause.Kind;
+import stillturning.model.failure.Cause.CauseKind;
 import stillturning.reliability.chance.ChanceRange;
-import stillturning.reliability.chance.ChanceRanges.Contributor;
+import stillturning.reliability.chance.ChanceRanges.RateContributor;
 import stillturning.reliability.cutset.CutSets;
 import stillturning.reliability.cutset.Healing;
 
@@ -59,12 +59,12 @@ class LikelihoodTest {
                 pair().wire("active", perHour(1e-4))
                         .hidden(0)
                         .hidden(1)
-                        .cause(Kind.HOLE, "hole", Optional.of(perHour(1e-5)), 0, 1);
+                        .cause(CauseKind.HOLE, "hole", Optional.of(perHour(1e-5)), 0, 1);
         assertEquals(4.998084e-8, average(three.likely(List.of(List.of(2, 3))).checked()), 5e-15);
         HandMade seen =
                 pair().wire("active", perHour(1e-4))
                         .hidden(1)
-                        .cause(Kind.HOLE, "hole", Optional.of(perHour(1e-5)), 0, 1);
+                        .cause(CauseKind.HOLE, "hole", Optional.of(perHour(1e-5)), 0, 1);
         double once = within(1e-4, 1) * within(1e-5, 1);
         assertEquals(once, average(seen.likely(List.of(List.of(2, 3))).checked()), 1e-9 * once);
     }
@@ -72,7 +72,9 @@ class LikelihoodTest {
     @Test
     void aCauseThatEndsTheEngineDoesNotStay() {
         HandMade both =
-                pair().hidden(0).hidden(1).cause(Kind.HOLE, "h", Optional.of(perHour(1e-5)), 0, 1);
+                pair().hidden(0)
+                        .hidden(1)
+                        .cause(CauseKind.HOLE, "h", Optional.of(perHour(1e-5)), 0, 1);
         double once = within(1e-5, 1);
         assertEquals(once, average(both.likely(List.of(List.of(2))).unchecked()), 1e-9 * once);
     }
@@ -194,10 +196,10 @@ class LikelihoodTest {
 
     @Test
     void aSharedFigureIsKnownFromWhereItsUnitsAre() {
-        List<Contributor> contributors =
+        List<RateContributor> contributors =
                 two("table", "table")
                         .cause(
-                                Kind.FIRMWARE,
+                                CauseKind.FIRMWARE,
                                 "firmware pair",
                                 Optional.of(perHour(1e-7, 10, "a tenth")),
                                 0,
@@ -217,7 +219,7 @@ class LikelihoodTest {
                 new HandMade()
                         .wire("weak", perFlight(1e-3))
                         .wire("strong", perFlight(4e-3))
-                        .cause(Kind.ALIKE, "alike", Optional.of(perFlight(1e-3)), 0, 1)
+                        .cause(CauseKind.ALIKE, "alike", Optional.of(perFlight(1e-3)), 0, 1)
                         .likely(List.of(List.of(0, 1)));
         assertEquals(.75e-3 * 3e-3, average(likely.checked()), 1e-15);
     }
@@ -341,7 +343,7 @@ class LikelihoodTest {
 
     @Test
     void aCauseWithoutARateIsNamed() {
-        HandMade made = pair().cause(Kind.HOLE, "hole in the wall", Optional.empty(), 0, 1);
+        HandMade made = pair().cause(CauseKind.HOLE, "hole in the wall", Optional.empty(), 0, 1);
         IllegalArgumentException thrown =
                 assertThrows(IllegalArgumentException.class, () -> made.likely(PAIR));
         assertEquals(
@@ -351,7 +353,7 @@ class LikelihoodTest {
 
     @Test
     void aShareLargerThanTheWholeIsRefused() {
-        HandMade made = pair().cause(Kind.ALIKE, "alike", Optional.of(perHour(1e-3)), 0, 1);
+        HandMade made = pair().cause(CauseKind.ALIKE, "alike", Optional.of(perHour(1e-3)), 0, 1);
         IllegalArgumentException thrown =
                 assertThrows(IllegalArgumentException.class, () -> made.likely(PAIR));
         assertTrue(String.valueOf(thrown.getMessage()).startsWith("alike happens at "));

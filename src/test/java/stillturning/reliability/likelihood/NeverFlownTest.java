@@ -12,7 +12,7 @@ import stillturning.model.Candidate.Hit;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
 import stillturning.parts.FailureMode;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.reliability.combined.CombinedResult;
 import stillturning.reliability.combined.Event;
 import stillturning.reliability.cutset.CutSets;
@@ -28,7 +28,7 @@ class NeverFlownTest {
                     .closedSwitch("master", "on")
                     .closedSwitch("charge", "on")
                     .alternator("alternator", 45)
-                    .load("computer", Kind.CONSTANT_POWER, 5, Bench.HARDY)
+                    .load("computer", DemandKind.CONSTANT_POWER, 5, Bench.HARDY)
                     .join("battery", "plus", "master", "in")
                     .join("master", "out", "computer", "plus")
                     .join("alternator", "output", "computer", "plus")
@@ -41,22 +41,23 @@ class NeverFlownTest {
     private static final int PILOT = 2;
     private static final int WIRE = 3;
 
-    private static Event event(Event.Kind kind, Failure failure) {
+    private static Event event(Event.EventKind kind, Failure failure) {
         return new Event(kind, failure.name(), failure, Optional.empty());
     }
 
     private static Event left(String lever) {
         return event(
-                Event.Kind.LEFT_SWITCH, Failure.levers(lever + " left off", Map.of(lever, "off")));
+                Event.EventKind.LEFT_SWITCH,
+                Failure.levers(lever + " left off", Map.of(lever, "off")));
     }
 
     private static final List<Event> EVENTS =
             List.of(
                     left("master"),
                     left("charge"),
-                    event(Event.Kind.IDLE_PILOT, Failure.levers("nothing", Map.of())),
+                    event(Event.EventKind.IDLE_PILOT, Failure.levers("nothing", Map.of())),
                     event(
-                            Event.Kind.FAILURE,
+                            Event.EventKind.FAILURE,
                             Failure.of(new Hit("battery", FailureMode.of("vanishes")))));
 
     private static boolean neverFlown(Integer... set) {

@@ -7,7 +7,7 @@ import static stillturning.reliability.likelihood.HandMade.perHour;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import stillturning.model.failure.Cause.Kind;
+import stillturning.model.failure.Cause.CauseKind;
 import stillturning.reliability.chance.Basis;
 import stillturning.reliability.chance.Estimate;
 import stillturning.reliability.chance.Importance;
@@ -84,7 +84,12 @@ class PublishedChancesTest {
                 new HandMade()
                         .wire("one", perFlight(.001))
                         .wire("other", perFlight(.001))
-                        .cause(Kind.ALIKE, "alike pair: fails", Optional.of(perFlight(1e-4)), 0, 1)
+                        .cause(
+                                CauseKind.ALIKE,
+                                "alike pair: fails",
+                                Optional.of(perFlight(1e-4)),
+                                0,
+                                1)
                         .likely(List.of(List.of(2), List.of(0, 1)));
         assertEquals(1.0081e-4, likely.checked().point().average().rareEventSum(), 1e-12);
         assertEquals(8.1e-7, likely.worst().get(1).perFlight(), 1e-15);

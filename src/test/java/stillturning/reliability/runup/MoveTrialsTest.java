@@ -22,7 +22,7 @@ import stillturning.model.Cockpit;
 import stillturning.model.EngineLogic;
 import stillturning.model.Reach;
 import stillturning.model.Study;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Generator.Alone;
 import stillturning.parts.element.Generator.WithoutBattery;
 import stillturning.story.Pilot;
@@ -70,7 +70,7 @@ class MoveTrialsTest {
                 .join("battery", "plus", "standby", "in")
                 .join("standby", "out", "standby-diode", "in")
                 .join("standby-diode", "out", "engine-bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, 10, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 10, Bench.HARDY)
                 .join("computer", "plus", "engine-bus", "bar")
                 .engine(new EngineLogic.One("computer"), false);
     }

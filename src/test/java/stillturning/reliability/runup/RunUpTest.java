@@ -177,7 +177,7 @@ class RunUpTest {
         assertTrue(card.proven());
         assertEquals(List.of(), card.unconfirmed());
         for (Check check : switched()) {
-            assertEquals(PilotView.Engine.RUNS, check.expected().engine());
+            assertEquals(PilotView.EngineSound.RUNS, check.expected().engine());
             String other = check.moves().containsKey("main") ? "standby" : "main";
             assertTrue(
                     check.reveals().stream()
@@ -250,7 +250,7 @@ class RunUpTest {
         assertTrue(pairs.contains(Set.of("main: stuck open", "standby-feed-wire: open")));
         assertFalse(pairs.contains(Set.of("main: stuck open", "main-diode: open")));
         assertTrue(
-                joint.events().stream().anyMatch(e -> e.kind() == Event.Kind.LEFT_SWITCH),
+                joint.events().stream().anyMatch(e -> e.kind() == Event.EventKind.LEFT_SWITCH),
                 "a switch left off is an event as well");
         assertTrue(pairs.contains(Set.of("main-diode: open", "standby left off before flight")));
     }

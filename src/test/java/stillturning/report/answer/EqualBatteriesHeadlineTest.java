@@ -17,7 +17,7 @@ import stillturning.parts.Tag;
 import stillturning.parts.Tag.Burden;
 import stillturning.parts.joining.Bus;
 import stillturning.parts.source.Battery;
-import stillturning.report.answer.FirstAnswer.Topic;
+import stillturning.report.answer.FirstAnswer.AnswerTopic;
 
 /** The first sentence names who is first once batteries, which are no layout, are equal. */
 class EqualBatteriesHeadlineTest {
@@ -88,7 +88,7 @@ class EqualBatteriesHeadlineTest {
         assertTrue(answer.lead().startsWith("\"" + light.title() + "\" "), answer.lead());
         assertTrue(answer.lead().endsWith(said), answer.lead());
         assertTrue(
-                answer.of(Topic.FIRST)
+                answer.of(AnswerTopic.FIRST)
                         .get(0)
                         .contains(" before \"heavy\"; with equal batteries: level."),
                 answer.toString());

@@ -77,7 +77,7 @@ class ExplorerPageTest {
                                 List.of(),
                                 List.of(),
                                 Optional.empty(),
-                                new PageContents.Front("", List.of()),
+                                new PageContents.FrontMatter("", List.of()),
                                 List.of(),
                                 Optional.of(Explorer.of(assessment)),
                                 Optional.empty()));
@@ -137,9 +137,9 @@ class ExplorerPageTest {
         for (JsonNode row :
                 json(
                         "JSON.stringify([...document.querySelectorAll('#all-table tbody tr')].map(r"
-                                + " => [JSON.parse(document.getElementById('explore-data').textContent)"
-                                + ".failures[r.dataset.failure][1],"
-                                + " ...[...r.querySelectorAll('td')].map(c => c.textContent)]))")) {
+                            + " => [JSON.parse(document.getElementById('explore-data').textContent)"
+                            + ".failures[r.dataset.failure][1],"
+                            + " ...[...r.querySelectorAll('td')].map(c => c.textContent)]))")) {
             List<String> cells = new ArrayList<>();
             row.forEach(cell -> cells.add(cell.asString()));
             shown.put(cells.get(0), cells.subList(1, cells.size()));
@@ -210,13 +210,13 @@ class ExplorerPageTest {
                             appraisal.candidate(), drawn, verdict.failure(), timeline.before());
             List<Double> moments =
                     EventLines.of(watched.story()).stream()
-                            .map(EventLines.Line::seconds)
+                            .map(EventLines.EventLine::seconds)
                             .distinct()
                             .toList();
             page.press("#ask-moments", "Home");
             for (double seconds : moments) {
                 page.press("#ask-moments", "ArrowDown");
-                DrawingStates.Shown expected = states.at(watched.at(seconds));
+                DrawingStates.ShownStates expected = states.at(watched.at(seconds));
                 Map<String, String> onPage = looks();
                 expected.symbols()
                         .forEach(

@@ -21,7 +21,7 @@ import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.failure.Failure;
 import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.Event.Kind;
+import stillturning.reliability.combined.Event.EventKind;
 import stillturning.report.EventLines;
 import stillturning.report.RankingOrder;
 import stillturning.report.html.HtmlPage;
@@ -69,7 +69,7 @@ class ExplorerPairsPageTest {
                                 List.of(),
                                 List.of(),
                                 Optional.empty(),
-                                new PageContents.Front("", List.of()),
+                                new PageContents.FrontMatter("", List.of()),
                                 List.of(),
                                 Optional.of(Explorer.of(assessment, found)),
                                 Optional.empty()));
@@ -125,7 +125,7 @@ class ExplorerPairsPageTest {
             List<Event> events = of.joint().events();
             List<String> names = events.stream().map(Event::name).toList();
             for (int i = 0; i < events.size(); i++) {
-                if (events.get(i).kind() != Kind.FAILURE) {
+                if (events.get(i).kind() != EventKind.FAILURE) {
                     continue;
                 }
                 pick(candidate, names.get(i));
@@ -165,7 +165,7 @@ class ExplorerPairsPageTest {
             PrintedNames labels = new PrintedNames(of.candidate());
             Timeline timeline = Timeline.quick(assessment.study(), of.candidate());
             for (Event one : of.joint().events()) {
-                if (one.kind() != Kind.FAILURE) {
+                if (one.kind() != EventKind.FAILURE) {
                     continue;
                 }
                 pick(candidate, one.name());

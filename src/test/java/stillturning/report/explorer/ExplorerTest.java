@@ -14,7 +14,7 @@ import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
 import stillturning.assess.Assessment;
 import stillturning.report.ReportSamples;
-import stillturning.report.explorer.NumberedTexts.Text;
+import stillturning.report.explorer.NumberedTexts.NumberedText;
 import stillturning.report.html.HtmlPage;
 import stillturning.report.html.PageContents;
 import stillturning.report.page.ExplorerSection;
@@ -45,7 +45,7 @@ class ExplorerTest {
                                 List.of(),
                                 List.of(),
                                 Optional.empty(),
-                                new PageContents.Front("", List.of()),
+                                new PageContents.FrontMatter("", List.of()),
                                 List.of(),
                                 Optional.of(SECTION),
                                 Optional.empty()));
@@ -71,7 +71,10 @@ class ExplorerTest {
                 NumberedTexts.numbered(
                         Map.of(
                                 "all",
-                                List.of(new Text("rare"), new Text("often"), new Text("often"))));
+                                List.of(
+                                        new NumberedText("rare"),
+                                        new NumberedText("often"),
+                                        new NumberedText("often"))));
         assertEquals(List.of("often", "rare"), tree.get("texts"));
         assertEquals(List.of(1, 0, 0), tree.get("all"));
     }

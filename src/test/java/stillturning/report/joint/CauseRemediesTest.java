@@ -8,14 +8,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import stillturning.model.failure.Cause.Kind;
+import stillturning.model.failure.Cause.CauseKind;
 
 /** That alike units fail alike wherever they lie is common practice, no published source. */
 class CauseRemediesTest {
 
     @Test
     void noRouteHelpsAgainstWhatIsAlike() {
-        for (Kind kind : List.of(Kind.FIRMWARE, Kind.ALIKE)) {
+        for (CauseKind kind : List.of(CauseKind.FIRMWARE, CauseKind.ALIKE)) {
             String remedy = CauseRemedies.of(kind);
             assertTrue(remedy.startsWith("another "), remedy);
             assertFalse(remedy.contains("lead ") || remedy.contains("apart"), remedy);
@@ -25,8 +25,8 @@ class CauseRemediesTest {
     @Test
     void everyKindHasARemedyOfItsOwn() {
         assertEquals(
-                Kind.values().length,
-                Arrays.stream(Kind.values())
+                CauseKind.values().length,
+                Arrays.stream(CauseKind.values())
                         .map(CauseRemedies::of)
                         .collect(Collectors.toSet())
                         .size());

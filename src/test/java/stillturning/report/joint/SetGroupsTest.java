@@ -21,7 +21,7 @@ class SetGroupsTest {
     void anyOfTwoChainsWithAnyOfAnotherIsOneRow() {
         List<List<Integer>> sets =
                 List.of(List.of(0, 4), List.of(0, 5), List.of(1, 4), List.of(1, 5), List.of(2, 3));
-        List<SetGroups.Group> groups = SetGroups.of(sets, List.of(0.1, 0.1, 0.1, 0.1, 0.3));
+        List<SetGroups.SetGroup> groups = SetGroups.of(sets, List.of(0.1, 0.1, 0.1, 0.1, 0.3));
         assertEquals(List.of(List.of(0, 1), List.of(4, 5)), groups.get(0).classes());
         assertEquals(4, groups.get(0).sets());
         assertEquals(0.4, groups.get(0).chance(), 1e-12);
@@ -46,10 +46,10 @@ class SetGroupsTest {
             drawn.add(List.copyOf(set));
         }
         List<List<Integer>> sets = List.copyOf(drawn);
-        List<SetGroups.Group> groups =
+        List<SetGroups.SetGroup> groups =
                 SetGroups.of(sets, sets.stream().map(set -> random.nextDouble()).toList());
         List<List<Integer>> chosen = new ArrayList<>();
-        for (SetGroups.Group group : groups) {
+        for (SetGroups.SetGroup group : groups) {
             List<List<Integer>> choices = choices(group.classes());
             assertEquals(group.sets(), choices.size(), "seed " + seed);
             chosen.addAll(choices);

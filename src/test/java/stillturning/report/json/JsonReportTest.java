@@ -18,7 +18,7 @@ import stillturning.assess.Assessment;
 import stillturning.assess.Complexity;
 import stillturning.assess.Guess;
 import stillturning.assess.Guesses;
-import stillturning.assess.Guesses.Change;
+import stillturning.assess.Guesses.GuessChange;
 import stillturning.assess.findout.OpenInterval;
 import stillturning.assess.findout.Turn;
 import stillturning.assess.findout.Worth;
@@ -44,13 +44,13 @@ class JsonReportTest {
     @Test
     void triedGuessesKeepToTheSchemaToo() throws Exception {
         Guess guess = new Guess("study.yaml", "loads.pump.draws", "5 A");
-        List<Change> every =
+        List<GuessChange> every =
                 List.of(
-                        new Change.Leader("one-bus"),
-                        new Change.Requirement("one-bus", "r", true),
-                        new Change.Endurance("one-bus", 1800, Double.POSITIVE_INFINITY),
-                        new Change.Uncomputed("one-bus", "why"),
-                        new Change.Unwell("one-bus"));
+                        new GuessChange.Leader("one-bus"),
+                        new GuessChange.Requirement("one-bus", "r", true),
+                        new GuessChange.Endurance("one-bus", 1800, Double.POSITIVE_INFINITY),
+                        new GuessChange.Uncomputed("one-bus", "why"),
+                        new GuessChange.Unwell("one-bus"));
         Guesses guesses =
                 new Guesses(
                         List.of(
@@ -68,7 +68,7 @@ class JsonReportTest {
                                                 List.of(new Turn(0.5, 0.25, true))))),
                         List.of(guess),
                         List.of(new Guesses.Untried(guess, Optional.of("6 A"))),
-                        List.of(new Guesses.Choice(guess, "fast", every)),
+                        List.of(new Guesses.GuessedWord(guess, "fast", every)),
                         List.of("left-out"),
                         Optional.of(
                                 new Acceptability(

@@ -50,7 +50,7 @@ class AtWorkTest {
 
     @Test
     void everyKindOfPartIsDrawnBeforeAnythingIsJoinedToIt() {
-        for (PartCatalogue.Kind kind : PartCatalogue.shipped().kinds()) {
+        for (PartCatalogue.CatalogueKind kind : PartCatalogue.shipped().kinds()) {
             for (PartCatalogue.PartClass of : kind.classes()) {
                 HalfDrawn half =
                         written(
@@ -88,7 +88,7 @@ class AtWorkTest {
             SymbolPosition spot = requireNonNull(sheet.spots().get(symbol.id()));
             assertEquals(
                     symbol.ports().size(),
-                    spot.ports().stream().map(SymbolPosition.Landing::at).distinct().count(),
+                    spot.ports().stream().map(SymbolPosition.LineLanding::at).distinct().count(),
                     symbol.id());
         }
         assertTrue(drawn.diagram().symbols().stream().anyMatch(s -> s.ports().get(0).loose()));

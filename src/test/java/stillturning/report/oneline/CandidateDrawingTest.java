@@ -18,7 +18,7 @@ import stillturning.model.EngineLogic;
 import stillturning.model.Study;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.joining.GroundPoint;
 import stillturning.parts.switching.SelectorSwitch;
 import stillturning.report.ReportSamples;
@@ -73,8 +73,8 @@ class CandidateDrawingTest {
                         .battery("battery", 12, 0.01, 1.2)
                         .contactor("starter-contactor")
                         .closedSwitch("starter-switch", "off")
-                        .load("coils", Kind.CONSTANT_POWER, 3, Bench.HARDY)
-                        .load("starter", Kind.CONSTANT_CURRENT, 100, Bench.HARDY)
+                        .load("coils", DemandKind.CONSTANT_POWER, 3, Bench.HARDY)
+                        .load("starter", DemandKind.CONSTANT_CURRENT, 100, Bench.HARDY)
                         .join("battery", "plus", "starter-contactor", "in")
                         .join("starter-contactor", "out", "starter", "plus")
                         .join("battery", "plus", "starter-switch", "in")
@@ -98,7 +98,7 @@ class CandidateDrawingTest {
                         .lever("source", "2")
                         .part(Shelf.changeoverRelay("relay"))
                         .part(Shelf.chargeRelay("charge", 13.3, 12.8))
-                        .load("coils", Kind.CONSTANT_POWER, 3, Bench.HARDY)
+                        .load("coils", DemandKind.CONSTANT_POWER, 3, Bench.HARDY)
                         .join("one", "plus", "source", "1")
                         .join("two", "plus", "source", "2")
                         .join("one", "plus", "charge", "in")

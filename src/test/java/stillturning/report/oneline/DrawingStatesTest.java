@@ -21,11 +21,11 @@ import stillturning.model.failure.FailureCatalogue;
 import stillturning.report.drawing.MarkState;
 import stillturning.report.drawing.diagram.DiagramLine;
 import stillturning.report.drawing.diagram.Glyph;
-import stillturning.report.oneline.DrawingStates.Shown;
+import stillturning.report.oneline.DrawingStates.ShownStates;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Snapshot;
-import stillturning.story.StateBar.Doing;
+import stillturning.story.StateBar.Activity;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.story.WatchedStory;
@@ -63,7 +63,7 @@ class DrawingStatesTest {
                     new DrawingStates(candidate, drawn, failure, timeline.before()));
         }
 
-        Shown at(double seconds) {
+        ShownStates at(double seconds) {
             return looks.at(watched.at(seconds));
         }
 
@@ -86,7 +86,7 @@ class DrawingStatesTest {
         }
     }
 
-    private static Set<String> symbols(Shown shown, MarkState look) {
+    private static Set<String> symbols(ShownStates shown, MarkState look) {
         return shown.symbols().entrySet().stream()
                 .filter(e -> e.getValue() == look)
                 .map(Map.Entry::getKey)
@@ -99,7 +99,7 @@ class DrawingStatesTest {
             Timeline timeline = new Timeline(SANDPIPER, candidate);
             DrawnCandidate drawn = CandidateDrawing.drawn(candidate, SANDPIPER);
             Snapshot before = timeline.before();
-            Shown shown = new DrawingStates(candidate, drawn, NOTHING, before).at(before);
+            ShownStates shown = new DrawingStates(candidate, drawn, NOTHING, before).at(before);
             assertEquals(drawn.meanings().keySet(), shown.symbols().keySet());
             assertEquals(drawn.strands().size(), shown.lines().size());
             assertEquals(
@@ -123,17 +123,17 @@ class DrawingStatesTest {
         String id = "one-battery-engine-bus";
         Played played = Played.of(SANDPIPER, id, "main-bus: short to ground", Pilot.PLANNED);
         double blown = played.when(StoryEvent.Kind.PROTECTOR_OPENS, "bus-lead-fuse");
-        Shown just = played.at(blown / 2);
+        ShownStates just = played.at(blown / 2);
         assertEquals(Glyph.FUSE, just.glyphs().get("bus-lead-fuse"));
         assertEquals(MarkState.DARK, just.symbols().get("engine-bus"));
-        Shown after = played.at(blown);
+        ShownStates after = played.at(blown);
         assertEquals(Set.of("main-bus", "bus-lead-fuse"), symbols(after, MarkState.FAILED));
         assertEquals(Glyph.FUSE_BLOWN, after.glyphs().get("bus-lead-fuse"));
         assertEquals(MarkState.DARK, after.symbols().get("alternator"));
         assertEquals(Glyph.SWITCH_OPEN, after.glyphs().get("standby-feed"));
 
         double moved = played.when(StoryEvent.Kind.PILOT, "engine-stopped");
-        Shown fed = played.at(moved);
+        ShownStates fed = played.at(moved);
         assertEquals(Glyph.SWITCH_CLOSED, fed.glyphs().get("standby-feed"));
         for (String there : List.of("battery", "standby-feed", "engine-bus", "coils-a")) {
             assertEquals(MarkState.ON_BACKUP, fed.symbols().get(there), there);
@@ -154,7 +154,7 @@ class DrawingStatesTest {
                 Played.of(study("first-steps"), "one-bus", "alternator: over-voltage", Pilot.NEVER);
         double highest = 0;
         for (Snapshot frame : played.watched.frames()) {
-            Shown shown = played.looks.at(frame);
+            ShownStates shown = played.looks.at(frame);
             int bus = requireNonNull(played.drawn.meanings().get("main-bus")).nets().get(0);
             boolean above = frame.volts(bus) > 18;
             highest = Math.max(highest, frame.volts(bus));
@@ -175,7 +175,7 @@ class DrawingStatesTest {
                 for (Pilot pilot : Pilot.values()) {
                     Played played = Played.of(study, candidate, failure, pilot);
                     for (Snapshot frame : played.watched.frames()) {
-                        Shown shown = played.looks.at(frame);
+                        ShownStates shown = played.looks.at(frame);
                         study.aircraft()
                                 .loads()
                                 .forEach(load -> holds(load.id(), frame, shown, failure));
@@ -185,16 +185,16 @@ class DrawingStatesTest {
         }
     }
 
-    private static void holds(String load, Snapshot frame, Shown shown, Failure failure) {
+    private static void holds(String load, Snapshot frame, ShownStates shown, Failure failure) {
         MarkState look = Optional.ofNullable(shown.symbols().get(load)).orElseThrow();
         String where = failure.name() + ": " + load + " at " + frame.seconds() + " s";
         boolean hit = failure.hits().stream().anyMatch(h -> h.part().equals(load));
-        Doing doing = frame.doing(load);
+        Activity doing = frame.doing(load);
         if (hit) {
             assertEquals(MarkState.FAILED, look, where);
-        } else if (doing == Doing.STARVED) {
+        } else if (doing == Activity.STARVED) {
             assertEquals(MarkState.STARVED, look, where);
-        } else if (doing == Doing.WORKS) {
+        } else if (doing == Activity.WORKS) {
             assertNotEquals(MarkState.DARK, look, where);
             assertNotEquals(MarkState.STARVED, look, where);
         } else {
@@ -219,7 +219,7 @@ class DrawingStatesTest {
     void alternatorLostPutsAllThatWorksOnBackup() throws UntoldStory {
         Played played =
                 Played.of(study("first-steps"), "one-bus", "alternator: no output", Pilot.NEVER);
-        Shown shown = played.at(played.when(StoryEvent.Kind.CUE, "low-voltage"));
+        ShownStates shown = played.at(played.when(StoryEvent.Kind.CUE, "low-voltage"));
         for (String there : List.of("battery", "main-bus", "computer", "pump", "radio", "lights")) {
             assertEquals(MarkState.ON_BACKUP, shown.symbols().get(there), there);
         }

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Procedure;
-import stillturning.model.Procedure.Doing;
+import stillturning.model.Procedure.Execution;
 import stillturning.model.Study;
 
 /** What the demo's two controllers do, against what its files say. */
@@ -68,7 +68,7 @@ class ControllerUseTest {
                         byHand.responseSeconds(),
                         byHand.moves(),
                         byHand.sheds(),
-                        new Doing(Optional.of("controller"), 0));
+                        new Execution(Optional.of("controller"), 0));
         Candidate automatic = drawn.with(drawn.cockpit().with(List.of(byItself)));
         assertEquals(Set.copyOf(byHand.sheds()), Set.copyOf(only(automatic).shedByItself()));
     }

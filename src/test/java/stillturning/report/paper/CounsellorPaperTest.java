@@ -18,8 +18,8 @@ import stillturning.model.goal.ComplexityCount;
 import stillturning.report.RankingOrder;
 import stillturning.report.ReportSamples;
 import stillturning.report.answer.FirstAnswer;
+import stillturning.report.answer.FirstAnswer.AnswerTopic;
 import stillturning.report.answer.FirstAnswer.LeftOut;
-import stillturning.report.answer.FirstAnswer.Topic;
 import stillturning.report.answer.FirstQuestion;
 import stillturning.report.page.Block;
 import stillturning.report.page.Document;
@@ -93,9 +93,10 @@ class CounsellorPaperTest {
         String count = grave.size() > 8 ? grave.size() - 8 + " more" : "what it does";
         assertTrue(answer.contains(count), answer);
         assertTrue(answer.contains("still breaks or cannot do"), answer);
-        assertFalse(FIRST.of(Topic.BREAKS).isEmpty());
+        assertFalse(FIRST.of(AnswerTopic.BREAKS).isEmpty());
         PrintedNames labels = new PrintedNames(leader().candidate());
-        FIRST.of(Topic.BREAKS).forEach(said -> assertTrue(answer.contains(labels.in(said)), said));
+        FIRST.of(AnswerTopic.BREAKS)
+                .forEach(said -> assertTrue(answer.contains(labels.in(said)), said));
     }
 
     @Test
@@ -129,9 +130,10 @@ class CounsellorPaperTest {
     @Test
     void theFirstPageSaysWhatEqualBatteriesChange() {
         String answer = text(blocks("answer"));
-        assertFalse(FIRST.of(Topic.EQUAL_BATTERIES).isEmpty());
+        assertFalse(FIRST.of(AnswerTopic.EQUAL_BATTERIES).isEmpty());
         assertTrue(answer.contains(FIRST.lead()), answer);
-        FIRST.of(Topic.EQUAL_BATTERIES).forEach(said -> assertTrue(answer.contains(said), answer));
+        FIRST.of(AnswerTopic.EQUAL_BATTERIES)
+                .forEach(said -> assertTrue(answer.contains(said), answer));
     }
 
     @Test

@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import stillturning.bench.Bench;
 import stillturning.model.EngineLogic;
 import stillturning.model.Installation;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.report.drawing.layout.OneLine;
 import stillturning.report.oneline.CandidateDrawing;
 import stillturning.report.page.Block;
@@ -230,7 +230,7 @@ class PdfSetterTest {
         for (int i = 0; i < LOADS; i++) {
             bench.breaker("breaker-" + i, 5)
                     .wire("wire-" + i, 2, 0.03)
-                    .load("consumer-" + i, Kind.CONSTANT_CURRENT, 0.1, Bench.HARDY)
+                    .load("consumer-" + i, DemandKind.CONSTANT_CURRENT, 0.1, Bench.HARDY)
                     .join("bus", "stud-" + i, "breaker-" + i, "in")
                     .join("breaker-" + i, "out", "wire-" + i, "a")
                     .join("wire-" + i, "b", "consumer-" + i, "plus");

@@ -7,9 +7,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import stillturning.report.page.Document.Chapter;
 import stillturning.report.record.RecordedCandidate.Day;
-import stillturning.report.record.RecordedCandidate.Prediction;
-import stillturning.report.record.RecordedCandidate.Row;
-import stillturning.report.record.RecordedCandidate.Standing;
+import stillturning.report.record.RecordedCandidate.ReadingVerdict;
+import stillturning.report.record.RecordedCandidate.RecordRow;
+import stillturning.report.record.RecordedCandidate.ShownPrediction;
 import stillturning.report.table.TerminalColour;
 import stillturning.report.terminal.BlockText;
 
@@ -19,28 +19,28 @@ class RecordedChapterTest {
     private static final Day FIRST = new Day("2026-05-17", "me", true);
     private static final Day SECOND = new Day("2026-05-20", "", false);
 
-    private static Row step(Day day, String what, String verdict) {
+    private static RecordRow step(Day day, String what, String verdict) {
         boolean done = !verdict.equals("not done");
-        return new Row(
+        return new RecordRow(
                 day,
                 "ground-test." + what + ".result",
                 "pull " + what,
                 done ? verdict : "",
-                new Prediction("", ""),
-                new Standing(verdict, verdict.equals("passed")));
+                new ShownPrediction("", ""),
+                new ReadingVerdict(verdict, verdict.equals("passed")));
     }
 
-    private static Row volts(Day day, String volts, boolean good) {
-        return new Row(
+    private static RecordRow volts(Day day, String volts, boolean good) {
+        return new RecordRow(
                 day,
                 "volts.bus",
                 "voltage of bus",
                 volts,
-                new Prediction("12.4 V", "12.1 V to 12.6 V"),
-                new Standing(good ? "keeps to it" : "does not keep to it", good));
+                new ShownPrediction("12.4 V", "12.1 V to 12.6 V"),
+                new ReadingVerdict(good ? "keeps to it" : "does not keep to it", good));
     }
 
-    private static String told(List<Row> rows, List<String> unreadable) {
+    private static String told(List<RecordRow> rows, List<String> unreadable) {
         List<Chapter> chapters =
                 RecordedChapter.of(List.of(new RecordedCandidate("One bus", rows, unreadable)));
         assertEquals(1, chapters.size());
@@ -78,14 +78,16 @@ class RecordedChapterTest {
 
     @Test
     void whatIsNoLongerAskedForIsToldAndNotCounted() {
-        Standing former = new Standing(MeasuredWords.NO_LONGER, false);
-        Prediction none = new Prediction("", "");
+        ReadingVerdict former = new ReadingVerdict(MeasuredWords.NO_LONGER, false);
+        ShownPrediction none = new ShownPrediction("", "");
         String told =
                 told(
                         List.of(
                                 volts(SECOND, "12.3 V", true),
-                                new Row(FIRST, "loads.horn", "loads.horn", "2.9 A", none, former),
-                                new Row(FIRST, "x.result", "x.result", "passed", none, former)),
+                                new RecordRow(
+                                        FIRST, "loads.horn", "loads.horn", "2.9 A", none, former),
+                                new RecordRow(
+                                        FIRST, "x.result", "x.result", "passed", none, former)),
                         List.of());
         assertTrue(told.contains("0 of 1 measured values do not keep"), told);
         assertTrue(told.contains("loads.horn: 2.9 A (2026-05-17*); x.result: passed"), told);

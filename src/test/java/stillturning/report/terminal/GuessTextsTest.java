@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stillturning.assess.Guess;
 import stillturning.assess.Guesses;
-import stillturning.assess.Guesses.Change;
+import stillturning.assess.Guesses.GuessChange;
 import stillturning.assess.Guesses.Untried;
 import stillturning.assess.Guesses.Weighty;
 import stillturning.assess.findout.OpenInterval;
@@ -46,15 +46,16 @@ class GuessTextsTest {
                 new Weighty(
                         CAPACITY,
                         List.of(
-                                new Change.Leader("one-bus"),
-                                new Change.Unwell("one-bus"),
-                                new Change.Requirement("one-bus", "lives long", false),
-                                new Change.Requirement("engine-bus", "lives long", false),
-                                new Change.Endurance("engine-bus", 3000, 1799.9)),
+                                new GuessChange.Leader("one-bus"),
+                                new GuessChange.Unwell("one-bus"),
+                                new GuessChange.Requirement("one-bus", "lives long", false),
+                                new GuessChange.Requirement("engine-bus", "lives long", false),
+                                new GuessChange.Endurance("engine-bus", 3000, 1799.9)),
                         List.of(),
                         AMP_HOURS,
                         WORTH);
-        GuessTexts.Row row = texts(guesses(List.of(weighty), List.of(), List.of())).rows().get(0);
+        GuessTexts.GuessTextRow row =
+                texts(guesses(List.of(weighty), List.of(), List.of())).rows().get(0);
         assertEquals(
                 "below 10.8 Ah: \"One bus for all\" is first; \"One bus for all\" is unwell with"
                     + " nothing wrong; each of \"One bus for all\", \"A bus for the engine\" misses"
@@ -70,7 +71,7 @@ class GuessTextsTest {
         Weighty weighty =
                 new Weighty(
                         CHARGE,
-                        List.of(new Change.Leader("one-bus")),
+                        List.of(new GuessChange.Leader("one-bus")),
                         List.of(),
                         new OpenInterval(76, 95, 114, v -> v + " %"),
                         Worth.NOTHING);
@@ -108,8 +109,10 @@ class GuessTextsTest {
         Weighty weighty =
                 new Weighty(
                         CAPACITY,
-                        List.of(new Change.Uncomputed("one-bus", "no operating point ".repeat(9))),
-                        List.of(new Change.Requirement("one-bus", "r ".repeat(90), true)),
+                        List.of(
+                                new GuessChange.Uncomputed(
+                                        "one-bus", "no operating point ".repeat(9))),
+                        List.of(new GuessChange.Requirement("one-bus", "r ".repeat(90), true)),
                         AMP_HOURS,
                         WORTH);
         List<String> lines =
@@ -127,9 +130,11 @@ class GuessTextsTest {
                         List.of(),
                         List.of(),
                         List.of(
-                                new Guesses.Choice(breakers, "fast", List.of()),
-                                new Guesses.Choice(
-                                        breakers, "slow", List.of(new Change.Leader("one-bus")))),
+                                new Guesses.GuessedWord(breakers, "fast", List.of()),
+                                new Guesses.GuessedWord(
+                                        breakers,
+                                        "slow",
+                                        List.of(new GuessChange.Leader("one-bus")))),
                         List.of(),
                         Optional.empty());
         assertEquals(

@@ -74,7 +74,7 @@ class TerminalTablesTest {
                 TerminalTables.matrix(ASSESSMENT, Outcome.NO_EFFECT, TerminalColour.NONE);
         assertTrue(some.stream().anyMatch(l -> l.contains("further failures, at worst")));
         assertFalse(all.stream().anyMatch(l -> l.contains("further failures")));
-        for (FailureRows.Row row : FailureRows.of(RankingOrder.of(ASSESSMENT))) {
+        for (FailureRows.FailureRow row : FailureRows.of(RankingOrder.of(ASSESSMENT))) {
             assertTrue(all.stream().anyMatch(l -> l.startsWith(row.failure())), row.failure());
         }
     }

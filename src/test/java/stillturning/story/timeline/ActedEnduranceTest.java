@@ -26,13 +26,13 @@ import stillturning.parts.Load;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell.OpenCircuit;
 import stillturning.parts.element.Demand;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Tolerance;
 import stillturning.parts.element.curve.RestVoltage;
 import stillturning.parts.source.Battery;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
@@ -76,7 +76,7 @@ class ActedEnduranceTest {
         VOLTAGE
     }
 
-    private static Story told(long seed, Lot lot, Sees sees, Span span) throws UntoldStory {
+    private static Story told(long seed, Lot lot, Sees sees, FlightSpan span) throws UntoldStory {
         SplittableRandom random = new SplittableRandom(seed);
         Bench bench = new Bench().bus("bus").part(Shelf.alternator("alternator", 14.2, 60, false));
         bench.join("alternator", "case", "ground", "stud")
@@ -122,7 +122,7 @@ class ActedEnduranceTest {
                                 drawn(random, 10, 300),
                                 Map.of(),
                                 List.of("lights", "heater"),
-                                new Procedure.Doing(
+                                new Procedure.Execution(
                                         automatic ? Optional.of("computer") : Optional.empty(),
                                         random.nextBoolean() ? 0 : drawn(random, 10, 300))))
                 .engine(new EngineLogic.One("computer"), false)
@@ -140,7 +140,7 @@ class ActedEnduranceTest {
     }
 
     private static void load(Bench bench, String id, double amps, Set<String> phases, int rank) {
-        Demand demand = new Demand(Kind.CONSTANT_CURRENT, amps, 12);
+        Demand demand = new Demand(DemandKind.CONSTANT_CURRENT, amps, 12);
         bench.load(new Load(Bench.tag(id), demand, Bench.HARDY, List.of("plus")))
                 .use(id, new LoadNeed.Use(phases, 1), rank)
                 .join(id, "plus", "bus", "bar");
@@ -163,7 +163,7 @@ class ActedEnduranceTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void whatIsShedBecauseOfTheAlternatorNeverMakesWorseLastLonger(long seed) throws UntoldStory {
-        for (Span span : Span.values()) {
+        for (FlightSpan span : FlightSpan.values()) {
             Story before = told(seed, Lot.AS_DRAWN, Sees.ALTERNATOR, span);
             for (Lot worse : WORSE) {
                 Story story = told(seed, worse, Sees.ALTERNATOR, span);
@@ -186,9 +186,9 @@ class ActedEnduranceTest {
     @MethodSource("seeds")
     void whatLastsLongerWhereTheVoltageCallsForSheddingShowsTheEarlierShedding(long seed)
             throws UntoldStory {
-        Story before = told(seed, Lot.AS_DRAWN, Sees.VOLTAGE, Span.HELD);
+        Story before = told(seed, Lot.AS_DRAWN, Sees.VOLTAGE, FlightSpan.HELD);
         for (Lot worse : WORSE) {
-            Story story = told(seed, worse, Sees.VOLTAGE, Span.HELD);
+            Story story = told(seed, worse, Sees.VOLTAGE, FlightSpan.HELD);
             if (seconds(story) > seconds(before) * (1 + 1e-9)) {
                 assertTrue(
                         shed(story) < shed(before),
@@ -209,8 +209,8 @@ class ActedEnduranceTest {
     void moreLoadLastsLongerWhereItsOwnSagCallsForShedding() throws UntoldStory {
         int longer = 0;
         for (long seed : seeds().toArray()) {
-            Story before = told(seed, Lot.AS_DRAWN, Sees.VOLTAGE, Span.HELD);
-            Story with = told(seed, new Lot(1, 1, 1, 1, 0.01), Sees.VOLTAGE, Span.HELD);
+            Story before = told(seed, Lot.AS_DRAWN, Sees.VOLTAGE, FlightSpan.HELD);
+            Story with = told(seed, new Lot(1, 1, 1, 1, 0.01), Sees.VOLTAGE, FlightSpan.HELD);
             longer += seconds(with) > seconds(before) ? 1 : 0;
         }
         assertTrue(longer > 0, "no seed is an example of what the other test allows");
@@ -223,13 +223,13 @@ class ActedEnduranceTest {
                 .join("battery", "minus", "ground", "stud")
                 .bus("bus")
                 .join("battery", "plus", "bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                 .join("computer", "plus", "bus", "bar")
                 .closedSwitch("heat", "off")
                 .breaker("breaker", breakerAmps)
                 .load(
                         "heater",
-                        Kind.CONSTANT_CURRENT,
+                        DemandKind.CONSTANT_CURRENT,
                         heaterAmps,
                         new Tolerance(minimumVolts, minimumVolts, 0.1, 0.5, 40, 1))
                 .join("bus", "bar", "heat", "in")

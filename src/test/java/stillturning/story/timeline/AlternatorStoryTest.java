@@ -16,7 +16,7 @@ import stillturning.bench.Shelf;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Generator.Alone;
 import stillturning.parts.element.Generator.WithoutBattery;
 import stillturning.parts.element.Tolerance;
@@ -51,7 +51,7 @@ class AlternatorStoryTest {
                 .join("battery", "plus", "bus", "bar")
                 .join("alternator", "output", "bus", "bar")
                 .join("alternator", "field", "bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, 5, ROBUST)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 5, ROBUST)
                 .join("computer", "plus", "bus", "bar")
                 .engine(new EngineLogic.One("computer"), true);
     }
@@ -96,10 +96,10 @@ class AlternatorStoryTest {
                 flying(
                                 Shelf.lithium("battery", 20, 0.3, Shelf.LENIENT),
                                 dumping(WithoutBattery.STEADY))
-                        .load("radio", Kind.CONSTANT_CURRENT, 1, DELICATE)
+                        .load("radio", DemandKind.CONSTANT_CURRENT, 1, DELICATE)
                         .load(
                                 "display",
-                                Kind.CONSTANT_CURRENT,
+                                DemandKind.CONSTANT_CURRENT,
                                 1,
                                 new Tolerance(9, 10, 0, 1, 16, 0.5))
                         .join("radio", "plus", "bus", "bar")
@@ -146,7 +146,7 @@ class AlternatorStoryTest {
 
     private static NormalFlight overloaded(Alternator alternator) throws UntoldStory {
         return flying(Shelf.lead("battery", 40, 0.02, 0.8), alternator)
-                .load("heater", Kind.CONSTANT_CURRENT, 30, ROBUST)
+                .load("heater", DemandKind.CONSTANT_CURRENT, 30, ROBUST)
                 .join("heater", "plus", "bus", "bar")
                 .timeline()
                 .normal();
@@ -157,7 +157,7 @@ class AlternatorStoryTest {
         Alternator wound = Shelf.alternator("alternator", 14.2, 20, 14.2, Shelf.STEADY);
         Bench bench =
                 flying(Shelf.lead("battery", 40, 0.02, 0.8), wound)
-                        .load("heater", Kind.CONSTANT_POWER, 30, ROBUST)
+                        .load("heater", DemandKind.CONSTANT_POWER, 30, ROBUST)
                         .join("heater", "plus", "bus", "bar");
         Story story = batteryLost(bench);
         assertEquals(1, Telling.count(story, StoryEvent.Kind.SOURCE_STOPS));
@@ -203,7 +203,7 @@ class AlternatorStoryTest {
                 flying(
                                 Shelf.lead("battery", ampHours, 0.02, 1),
                                 Shelf.alternator("alternator", 14.2, 15, false))
-                        .load("radio", Kind.CONSTANT_CURRENT, 1, radio)
+                        .load("radio", DemandKind.CONSTANT_CURRENT, 1, radio)
                         .join("radio", "plus", "bus", "bar");
         Story story = Telling.unaided(bench, "alternator: over-voltage");
         boolean lostAtOnce =
@@ -250,7 +250,7 @@ class AlternatorStoryTest {
                 .join("breaker", "out", "crowbar", "in")
                 .join("crowbar", "minus", "ground", "stud")
                 .join("crowbar", "out", "alternator", "field")
-                .load("computer", Kind.CONSTANT_CURRENT, 5, DELICATE)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 5, DELICATE)
                 .join("computer", "plus", "bus", "bar")
                 .engine(new EngineLogic.One("computer"), true);
     }
@@ -267,7 +267,7 @@ class AlternatorStoryTest {
                         .join("battery", "plus", "alternator", "field")
                         .join("battery", "plus", "diode", "anode")
                         .join("diode", "cathode", "alternator", "output")
-                        .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                         .join("computer", "plus", "alternator", "output")
                         .engine(new EngineLogic.One("computer"), true);
         Story story = Telling.unaided(bench, "battery: disconnects itself");

@@ -40,7 +40,7 @@ class BalanceTest {
                 .wire("feed", 1, 0.010)
                 .join("battery", "plus", "feed", "a")
                 .join("feed", "b", "bus", "in")
-                .load("ecu", Demand.Kind.CONSTANT_CURRENT, 10, Bench.HARDY)
+                .load("ecu", Demand.DemandKind.CONSTANT_CURRENT, 10, Bench.HARDY)
                 .join("bus", "out", "ecu", "plus")
                 .engine(new EngineLogic.One("ecu"), false);
     }

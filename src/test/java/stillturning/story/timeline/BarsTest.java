@@ -15,11 +15,11 @@ import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.EngineLogic.AtLeast;
 import stillturning.model.EngineLogic.One;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.story.Pilot;
 import stillturning.story.StateBar;
-import stillturning.story.StateBar.Doing;
-import stillturning.story.StateBar.Span;
+import stillturning.story.StateBar.Activity;
+import stillturning.story.StateBar.StateSpan;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
@@ -39,9 +39,9 @@ class BarsTest {
                 .join("battery", "plus", "bus", "bar")
                 .join("alternator", "output", "bus", "bar")
                 .join("alternator", "field", "bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
-                .load("pump-1", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
-                .load("pump-2", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .load("pump-1", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .load("pump-2", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                 .join("computer", "plus", "bus", "bar")
                 .join("pump-1", "plus", "bus", "bar")
                 .join("pump-2", "plus", "bus", "bar")
@@ -54,8 +54,8 @@ class BarsTest {
         return story.bars().stream().filter(b -> b.name().equals(name)).findFirst().orElseThrow();
     }
 
-    private static List<Doing> doings(Story story, String name) {
-        return bar(story, name).spans().stream().map(Span::doing).toList();
+    private static List<Activity> doings(Story story, String name) {
+        return bar(story, name).spans().stream().map(StateSpan::doing).toList();
     }
 
     @Test
@@ -73,7 +73,7 @@ class BarsTest {
         Story story = bench.timeline().tell(bench.failure("alternator: field open"), pilot);
         for (StateBar bar : story.bars()) {
             double at = 0;
-            for (Span span : bar.spans()) {
+            for (StateSpan span : bar.spans()) {
                 assertEquals(at, span.fromSeconds(), bar.toString());
                 boolean last = span.fromSeconds() == story.endSeconds();
                 assertTrue(last || span.toSeconds() > span.fromSeconds(), bar.toString());
@@ -83,17 +83,18 @@ class BarsTest {
         }
         double stops = Telling.when(story, StoryEvent.Kind.ENGINE_STOPS, "engine");
         double falters = Telling.when(story, StoryEvent.Kind.ENGINE_INTERRUPTED, "engine");
-        List<Span> engine = bar(story, "engine").spans();
-        assertEquals(new Span(0, falters, Doing.RUNS), engine.get(0));
-        assertEquals(new Span(falters, stops, Doing.FALTERS), engine.get(1));
+        List<StateSpan> engine = bar(story, "engine").spans();
+        assertEquals(new StateSpan(0, falters, Activity.RUNS), engine.get(0));
+        assertEquals(new StateSpan(falters, stops, Activity.FALTERS), engine.get(1));
     }
 
     @Test
     void aLoadStarvesForAsLongAsItRidesThrough() throws UntoldStory {
         Story story = Telling.planned(flying(), "alternator: field open");
-        assertEquals(List.of(Doing.WORKS, Doing.STARVED), doings(story, "computer").subList(0, 2));
+        assertEquals(
+                List.of(Activity.WORKS, Activity.STARVED), doings(story, "computer").subList(0, 2));
         double stops = Telling.when(story, StoryEvent.Kind.LOAD_STOPS, "computer");
-        Span starved = bar(story, "computer").spans().get(1);
+        StateSpan starved = bar(story, "computer").spans().get(1);
         assertEquals(stops, starved.toSeconds());
         // 20 ms is its ride-through on the bench
         assertEquals(0.02, starved.toSeconds() - starved.fromSeconds(), 1e-9);
@@ -102,9 +103,9 @@ class BarsTest {
     @Test
     void whatThePilotShedsIsSwitchedOffFromThenOn() throws UntoldStory {
         Story planned = Telling.planned(flying(), "alternator: field open");
-        assertEquals(List.of(Doing.WORKS, Doing.SWITCHED_OFF), doings(planned, "pump-2"));
+        assertEquals(List.of(Activity.WORKS, Activity.SWITCHED_OFF), doings(planned, "pump-2"));
         assertEquals(60, bar(planned, "pump-2").spans().get(1).fromSeconds());
         Story unaided = Telling.unaided(flying(), "alternator: field open");
-        assertFalse(doings(unaided, "pump-2").contains(Doing.SWITCHED_OFF));
+        assertFalse(doings(unaided, "pump-2").contains(Activity.SWITCHED_OFF));
     }
 }

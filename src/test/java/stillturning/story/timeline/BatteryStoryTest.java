@@ -14,7 +14,7 @@ import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Management;
 import stillturning.parts.element.Tolerance;
 import stillturning.parts.element.curve.RestVoltage;
@@ -43,14 +43,14 @@ class BatteryStoryTest {
     /** A computer on a battery of its own that lasts longer than the story. */
     private static Bench aside() {
         return onBus(new Bench(), Shelf.lead("own", 100, 0.02, 1), "own-bus")
-                .load("computer", Kind.CONSTANT_CURRENT, 0.5, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 0.5, Bench.HARDY)
                 .join("computer", "plus", "own-bus", "bar")
                 .engine(new EngineLogic.One("computer"), true);
     }
 
     private static Bench lithium(Management limits, double amps) {
         return onBus(new Bench(), Shelf.lithium("battery", 10, 1, limits), "bus")
-                .load("computer", Kind.CONSTANT_CURRENT, amps, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, amps, Bench.HARDY)
                 .join("computer", "plus", "bus", "bar")
                 .engine(new EngineLogic.One("computer"), false);
     }
@@ -99,8 +99,8 @@ class BatteryStoryTest {
                 .join("alternator", "case", "ground", "stud")
                 .join("alternator", "output", "bus", "bar")
                 .join("alternator", "field", "own-bus", "bar")
-                .load("radio", Kind.CONSTANT_CURRENT, 5, radio)
-                .load("heater", Kind.CONSTANT_CURRENT, 30, Bench.HARDY)
+                .load("radio", DemandKind.CONSTANT_CURRENT, 5, radio)
+                .load("heater", DemandKind.CONSTANT_CURRENT, 30, Bench.HARDY)
                 .join("radio", "plus", "bus", "bar")
                 .join("heater", "plus", "bus", "bar")
                 .cue("low volts", new Cue.LowVolts(new Terminal("bus", "bar"), 9, 1))
@@ -166,8 +166,8 @@ class BatteryStoryTest {
         Trace full = Telling.trace(story, "full");
         Trace half = Telling.trace(story, "half");
         for (int i = 1; i < full.points().size(); i++) {
-            Trace.Point before = half.points().get(i - 1);
-            Trace.Point after = half.points().get(i);
+            Trace.TracePoint before = half.points().get(i - 1);
+            Trace.TracePoint after = half.points().get(i);
             // nothing is made; what is lost turns to gas in the one that takes charge, from where
             // the drawn law begins, 12.45 V, on: 0.2 C of the 18,000 C that change over
             double together = full.points().get(i).value() + after.value();
@@ -194,7 +194,7 @@ class BatteryStoryTest {
                 .join("alternator", "case", "ground", "stud")
                 .join("alternator", "output", "bus", "bar")
                 .join("alternator", "field", "bus", "bar")
-                .load("computer", Kind.CONSTANT_POWER, 5, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_POWER, 5, Bench.HARDY)
                 .join("computer", "plus", "bus", "bar")
                 .engine(new EngineLogic.One("computer"), true)
                 .cue("dark", new Cue.LoadStops("computer"))
@@ -234,7 +234,7 @@ class BatteryStoryTest {
     void aWornOutBatteryLastsAFifthAsLong() throws UntoldStory {
         Bench bench =
                 onBus(new Bench(), Shelf.lead("battery", 20, 0.02, 1), "bus")
-                        .load("computer", Kind.CONSTANT_CURRENT, 10, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_CURRENT, 10, Bench.HARDY)
                         .join("computer", "plus", "bus", "bar")
                         .engine(new EngineLogic.One("computer"), false);
         Story story = Telling.unaided(bench, "battery: capacity lost");

@@ -16,7 +16,7 @@ import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.report.OutcomeMark;
 import stillturning.report.ResultText;
 import stillturning.story.Endurance;
@@ -42,7 +42,7 @@ class BrokenOffTest {
                     .join("battery", "minus", "ground", "stud")
                     .bus("bus")
                     .join("battery", "plus", "bus", "bar")
-                    .load("computer", Kind.CONSTANT_POWER, 2, Bench.HARDY)
+                    .load("computer", DemandKind.CONSTANT_POWER, 2, Bench.HARDY)
                     .join("computer", "plus", "bus", "bar")
                     .engine(new EngineLogic.One("computer"), true);
 

@@ -12,7 +12,7 @@ import stillturning.bench.Shelf;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.source.CapacitorBank;
 import stillturning.story.Balance;
 import stillturning.story.Balance.Account;
@@ -41,7 +41,7 @@ class CapacitorStoryTest {
     }
 
     /** A computer and a bank on a battery's bus. */
-    private static Bench flying(CapacitorBank bank, Kind kind, double amps) {
+    private static Bench flying(CapacitorBank bank, DemandKind kind, double amps) {
         return new Bench()
                 .part(Shelf.lead("battery", 20, 0.02, 1))
                 .join("battery", "minus", "ground", "stud")
@@ -61,7 +61,7 @@ class CapacitorStoryTest {
 
     @Test
     void aResistanceEmptiesItByTheTextbookFormula() throws UntoldStory {
-        Bench bench = flying(bank(OHMS, NO_LEAK), Kind.CONSTANT_RESISTANCE, 10);
+        Bench bench = flying(bank(OHMS, NO_LEAK), DemandKind.CONSTANT_RESISTANCE, 10);
         Story story = Telling.unaided(bench, "battery: disconnects itself");
         double load = 1.2;
         double atLoad = busVolts(bench) * load / (load + OHMS);
@@ -75,7 +75,7 @@ class CapacitorStoryTest {
 
     @Test
     void aPowerEmptiesItByTheTextbookFormula() throws UntoldStory {
-        Bench bench = flying(bank(1e-6, NO_LEAK), Kind.CONSTANT_POWER, 10);
+        Bench bench = flying(bank(1e-6, NO_LEAK), DemandKind.CONSTANT_POWER, 10);
         Story story = Telling.unaided(bench, "battery: disconnects itself");
         double volts = busVolts(bench);
         // textbook: t = C (V0^2 - V1^2) / 2 P
@@ -88,7 +88,7 @@ class CapacitorStoryTest {
 
     @Test
     void whatHasLostItsCapacitanceLastsAFifth() throws UntoldStory {
-        Bench bench = flying(bank(1e-6, NO_LEAK), Kind.CONSTANT_POWER, 10);
+        Bench bench = flying(bank(1e-6, NO_LEAK), DemandKind.CONSTANT_POWER, 10);
         double whole = stops(bench, "battery: disconnects itself");
         Hit worn = bench.failure("bank: capacitance lost").hits().get(0);
         Failure both = bench.failure("battery: disconnects itself").and(Failure.of(worn));
@@ -104,7 +104,7 @@ class CapacitorStoryTest {
 
     @Test
     void openItKeepsNothingUp() throws UntoldStory {
-        Bench bench = flying(bank(OHMS, NO_LEAK), Kind.CONSTANT_POWER, 10);
+        Bench bench = flying(bank(OHMS, NO_LEAK), DemandKind.CONSTANT_POWER, 10);
         Hit open = bench.failure("bank: open").hits().get(0);
         Failure both = bench.failure("battery: disconnects itself").and(Failure.of(open));
         Story story = bench.timeline().tell(both, Pilot.NEVER);
@@ -114,14 +114,14 @@ class CapacitorStoryTest {
 
     @Test
     void shortedItTakesItsBusWithIt() throws UntoldStory {
-        Bench bench = flying(bank(OHMS, NO_LEAK), Kind.CONSTANT_POWER, 10);
+        Bench bench = flying(bank(OHMS, NO_LEAK), DemandKind.CONSTANT_POWER, 10);
         Story story = Telling.unaided(bench, "bank: shorted");
         assertTrue(story.engine().endurance().seconds() < 1);
     }
 
     @Test
     void aShortEmptiesItAndTheStoryComesToItsEnd() throws UntoldStory {
-        Bench bench = flying(bank(OHMS, 0.025), Kind.CONSTANT_POWER, 10);
+        Bench bench = flying(bank(OHMS, 0.025), DemandKind.CONSTANT_POWER, 10);
         Failure lost = bench.failure("battery: disconnects itself");
         Story story =
                 bench.timeline().tell(lost.and(bench.failure("bus: short to ground")), Pilot.NEVER);
@@ -154,7 +154,7 @@ class CapacitorStoryTest {
 
     @Test
     void itNeitherLengthensABatterysEnduranceNorCountsAsAFeed() throws UntoldStory {
-        Bench bench = flying(bank(OHMS, 0.025), Kind.CONSTANT_CURRENT, 10);
+        Bench bench = flying(bank(OHMS, 0.025), DemandKind.CONSTANT_CURRENT, 10);
         Failure nothing = Failure.levers("nothing", Map.of());
         Story rests = bench.timeline().tell(nothing, Pilot.NEVER);
         Story open = Telling.unaided(bench, "bank: open");
@@ -168,7 +168,7 @@ class CapacitorStoryTest {
     }
 
     private static Bench withAlternator(boolean needsBattery) {
-        return flying(bank(OHMS, NO_LEAK), Kind.CONSTANT_POWER, 10)
+        return flying(bank(OHMS, NO_LEAK), DemandKind.CONSTANT_POWER, 10)
                 .part(Shelf.alternator("alternator", 14.2, 45, needsBattery))
                 .join("alternator", "case", "ground", "stud")
                 .join("alternator", "output", "bus", "bar")
@@ -185,7 +185,7 @@ class CapacitorStoryTest {
 
     @Test
     void itsEnergyIsAccountedFor() throws UntoldStory {
-        Bench bench = flying(bank(OHMS, 0.025), Kind.CONSTANT_POWER, 10);
+        Bench bench = flying(bank(OHMS, 0.025), DemandKind.CONSTANT_POWER, 10);
         double volts = busVolts(bench);
         Balance balance = Telling.unaided(bench, "battery: disconnects itself").balance();
         double given = balance.joules(Account.CAPACITORS);

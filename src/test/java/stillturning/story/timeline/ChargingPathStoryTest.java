@@ -11,7 +11,7 @@ import stillturning.bench.Shelf;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
 import stillturning.parts.Part;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.joining.ChargeResistor;
 import stillturning.parts.joining.DiodeIsolator;
 import stillturning.parts.joining.DiodeLaw;
@@ -43,7 +43,7 @@ class ChargingPathStoryTest {
 
     /** A computer that the engine needs. */
     private static Bench computer(Bench bench, String part, String terminal) {
-        return bench.load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+        return bench.load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                 .join("computer", "plus", part, terminal)
                 .engine(new EngineLogic.One("computer"), true);
     }
@@ -123,7 +123,7 @@ class ChargingPathStoryTest {
                                 Bench.tag("disconnect"), new Thresholds(11.5, 13, 10), 0.001))
                 .join("disconnect", "in", "battery-bus", "bar")
                 .join("disconnect", "minus", "ground", "stud")
-                .load("radio", Kind.CONSTANT_CURRENT, 10, Bench.HARDY)
+                .load("radio", DemandKind.CONSTANT_CURRENT, 10, Bench.HARDY)
                 .join("disconnect", "out", "radio", "plus");
     }
 

@@ -20,7 +20,7 @@ import stillturning.network.Topology;
 import stillturning.network.law.BranchLaw;
 import stillturning.parts.Load;
 import stillturning.parts.element.Demand;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Tolerance;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
@@ -41,7 +41,7 @@ class ChatterTest {
                 .join("battery", "minus", "ground", "stud")
                 .bus("bus")
                 .join("battery", "plus", "bus", "bar")
-                .load("computer", Kind.CONSTANT_POWER, 0.5, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_POWER, 0.5, Bench.HARDY)
                 .join("computer", "plus", "bus", "bar")
                 .engine(new EngineLogic.One("computer"), true);
     }
@@ -58,7 +58,7 @@ class ChatterTest {
                         .bus("bus")
                         .breaker("breaker", 30)
                         .wire("wire", 1, 0.005)
-                        .load("computer", Kind.CONSTANT_POWER, 0.5, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_POWER, 0.5, Bench.HARDY)
                         .engine(new EngineLogic.One("computer"), true)
                         .join("battery", "plus", "contactor", "in")
                         .join("contactor", "out", "bus", "bar")
@@ -82,7 +82,7 @@ class ChatterTest {
         Bench bench =
                 bench().part(Shelf.contactor("contactor", delay))
                         .closedSwitch("arm", "off")
-                        .load("monster", Kind.CONSTANT_RESISTANCE, 600, Bench.HARDY)
+                        .load("monster", DemandKind.CONSTANT_RESISTANCE, 600, Bench.HARDY)
                         .cue("low volts", new Cue.LowVolts(new Terminal("bus", "bar"), 9, 0.001))
                         .join("bus", "bar", "contactor", "in")
                         .join("contactor", "out", "monster", "plus")
@@ -108,7 +108,7 @@ class ChatterTest {
                         .join("weak", "minus", "ground", "stud")
                         .part(Shelf.converter("converter", 20))
                         .closedSwitch("arm", "off")
-                        .load("screen", Kind.CONSTANT_POWER, 5, Bench.HARDY)
+                        .load("screen", DemandKind.CONSTANT_POWER, 5, Bench.HARDY)
                         .join("weak", "plus", "arm", "in")
                         .join("arm", "out", "converter", "in")
                         .join("converter", "minus", "ground", "stud")
@@ -126,7 +126,7 @@ class ChatterTest {
         Load monster =
                 new Load(
                         Bench.tag("monster"),
-                        new Demand(Kind.CONSTANT_RESISTANCE, 600, 12),
+                        new Demand(DemandKind.CONSTANT_RESISTANCE, 600, 12),
                         new Tolerance(0.5, 0.5, 1, 0, 40, 1),
                         java.util.List.of("plus"));
         Bench bench =

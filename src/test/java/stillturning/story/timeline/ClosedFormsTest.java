@@ -25,7 +25,7 @@ class ClosedFormsTest {
     private static final double COULOMBS = 20 * 3600;
     private static final double OHMS = 0.05;
 
-    private static double emptyAt(Demand.Kind kind, double amps) throws UntoldStory {
+    private static double emptyAt(Demand.DemandKind kind, double amps) throws UntoldStory {
         Bench bench =
                 new Bench()
                         .battery("battery", 20, OHMS, 1)
@@ -77,7 +77,8 @@ class ClosedFormsTest {
                             return (level * Math.log(high / low) + slope * (high - low))
                                     / (high - low);
                         });
-        assertEquals(expected, emptyAt(Demand.Kind.CONSTANT_RESISTANCE, amps), 1e-6 * expected);
+        assertEquals(
+                expected, emptyAt(Demand.DemandKind.CONSTANT_RESISTANCE, amps), 1e-6 * expected);
     }
 
     /**
@@ -102,6 +103,6 @@ class ClosedFormsTest {
                             }
                             return sum / 6000;
                         });
-        assertEquals(expected, emptyAt(Demand.Kind.CONSTANT_POWER, amps), 1e-6 * expected);
+        assertEquals(expected, emptyAt(Demand.DemandKind.CONSTANT_POWER, amps), 1e-6 * expected);
     }
 }

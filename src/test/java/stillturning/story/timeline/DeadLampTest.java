@@ -13,10 +13,10 @@ import stillturning.bench.Shelf;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Procedure;
-import stillturning.model.Procedure.Doing;
+import stillturning.model.Procedure.Execution;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
@@ -38,8 +38,8 @@ class DeadLampTest {
                 .join("battery", "plus", "bus", "bar")
                 .join("alternator", "output", "bus", "bar")
                 .join("alternator", "field", "bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
-                .load("lights", Kind.CONSTANT_CURRENT, 15, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .load("lights", DemandKind.CONSTANT_CURRENT, 15, Bench.HARDY)
                 .join("computer", "plus", "bus", "bar")
                 .join("lights", "plus", "bus", "bar")
                 .engine(new EngineLogic.One("computer"), true)
@@ -87,7 +87,7 @@ class DeadLampTest {
                                         60,
                                         Map.of(),
                                         List.of("lights"),
-                                        new Doing(Optional.of("computer"), 0)));
+                                        new Execution(Optional.of("computer"), 0)));
         Story story = told(bench, true);
         assertEquals(List.of(), story.of(StoryEvent.Kind.CUE));
         assertEquals(60, Telling.when(story, StoryEvent.Kind.AUTOMATIC, "shed"));

@@ -17,7 +17,7 @@ import stillturning.story.UntoldStory;
 /** Endurance against closed forms. */
 class DischargeTest {
 
-    private static Bench alternatorAndBattery(double peukert, Demand.Kind kind, double amps) {
+    private static Bench alternatorAndBattery(double peukert, Demand.DemandKind kind, double amps) {
         return new Bench()
                 .battery("battery", 20, 0.012, peukert)
                 .alternator("alternator", 45)
@@ -33,7 +33,7 @@ class DischargeTest {
     @Test
     void withTheAlternatorGoneAConstantCurrentEmptiesTheBatteryInAmpHoursOverAmps()
             throws UntoldStory {
-        Bench bench = alternatorAndBattery(1, Demand.Kind.CONSTANT_CURRENT, 10);
+        Bench bench = alternatorAndBattery(1, Demand.DemandKind.CONSTANT_CURRENT, 10);
         Story story = bench.timeline().tell(bench.failure("alternator: no output"), Pilot.NEVER);
         // the field coil of 4 ohm goes on drawing about 3 A, so the bound is not 2 h but less
         double seconds = assertInstanceOf(Lasts.class, story.engine().endurance()).seconds();
@@ -42,7 +42,7 @@ class DischargeTest {
 
     @Test
     void withTheFieldOpenOnlyTheLoadCounts() throws UntoldStory {
-        Bench bench = alternatorAndBattery(1, Demand.Kind.CONSTANT_CURRENT, 10);
+        Bench bench = alternatorAndBattery(1, Demand.DemandKind.CONSTANT_CURRENT, 10);
         Story story = bench.timeline().tell(bench.failure("alternator: field open"), Pilot.NEVER);
         double seconds = assertInstanceOf(Lasts.class, story.engine().endurance()).seconds();
         // 20 Ah / 10 A = 2 h, then 20 ms of ride-through and 0.3 s that the engine tolerates
@@ -51,7 +51,7 @@ class DischargeTest {
 
     @Test
     void peukertShortensByTheRatioOfCurrentsToTheExponentLessOne() throws UntoldStory {
-        Bench bench = alternatorAndBattery(1.2, Demand.Kind.CONSTANT_CURRENT, 10);
+        Bench bench = alternatorAndBattery(1.2, Demand.DemandKind.CONSTANT_CURRENT, 10);
         Story story = bench.timeline().tell(bench.failure("alternator: field open"), Pilot.NEVER);
         double seconds = assertInstanceOf(Lasts.class, story.engine().endurance()).seconds();
         assertEquals(7200 / Math.pow(10, 0.2) + 0.32, seconds, 1e-3);
@@ -59,7 +59,7 @@ class DischargeTest {
 
     @Test
     void withTheAlternatorDeliveringNothingEndsTheEngine() throws UntoldStory {
-        Bench bench = alternatorAndBattery(1, Demand.Kind.CONSTANT_POWER, 10);
+        Bench bench = alternatorAndBattery(1, Demand.DemandKind.CONSTANT_POWER, 10);
         Story story = bench.timeline().tell(bench.failure("battery: capacity lost"), Pilot.NEVER);
         assertInstanceOf(NotLimited.class, story.engine().endurance());
         assertTrue(story.engine().runningAtEnd());

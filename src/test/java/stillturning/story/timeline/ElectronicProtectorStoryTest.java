@@ -16,7 +16,7 @@ import stillturning.model.failure.Failure;
 import stillturning.parts.Part;
 import stillturning.parts.element.Channel.Switching;
 import stillturning.parts.element.Demand;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Tolerance;
 import stillturning.parts.protection.ElectronicProtector;
 import stillturning.story.Pilot;
@@ -32,7 +32,7 @@ class ElectronicProtectorStoryTest {
                 Bench.tag(id),
                 new Switching(0.006, 100),
                 10,
-                new Demand(Kind.CONSTANT_POWER, 0.005, 12),
+                new Demand(DemandKind.CONSTANT_POWER, 0.005, 12),
                 closedByDefault);
     }
 
@@ -52,7 +52,11 @@ class ElectronicProtectorStoryTest {
                     .join(id, "in", "bus", "bar")
                     .join(id, "minus", "ground", "stud")
                     .join(id, "out", load + "-stub", "bar")
-                    .load(load, Kind.CONSTANT_CURRENT, 1, new Tolerance(9, 10, 1e-3, 0.1, 40, 1))
+                    .load(
+                            load,
+                            DemandKind.CONSTANT_CURRENT,
+                            1,
+                            new Tolerance(9, 10, 1e-3, 0.1, 40, 1))
                     .join(load, "plus", load + "-stub", "bar");
         }
         return bench;

@@ -15,7 +15,7 @@ import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
 import stillturning.parts.element.Capacity;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.curve.RestVoltage;
 import stillturning.story.Endurance.Lasts;
 import stillturning.story.Moment;
@@ -23,7 +23,7 @@ import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
 import stillturning.story.Trace;
-import stillturning.story.Trace.Point;
+import stillturning.story.Trace.TracePoint;
 import stillturning.story.UntoldStory;
 
 /** Endurance against worked examples and closed forms. */
@@ -34,7 +34,8 @@ class EnduranceTest {
 
     private static final double OHMS = 0.02;
 
-    private static Bench batteryAlone(Kind kind, double amps, double ampHours, double charge) {
+    private static Bench batteryAlone(
+            DemandKind kind, double amps, double ampHours, double charge) {
         return new Bench()
                 .part(Shelf.lead("battery", ampHours, OHMS, charge))
                 .join("battery", "minus", "ground", "stud")
@@ -63,9 +64,9 @@ class EnduranceTest {
                 .join("battery", "plus", "bus", "bar")
                 .join("alternator", "output", "bus", "bar")
                 .join("alternator", "field", "bus", "bar")
-                .load("cruise-loads", Kind.CONSTANT_CURRENT, 34.0, Bench.HARDY)
-                .load("pitot-heat", Kind.CONSTANT_CURRENT, 43.5 - 34.0, Bench.HARDY)
-                .load("landing-loads", Kind.CONSTANT_CURRENT, 48.1 - 34.0, Bench.HARDY)
+                .load("cruise-loads", DemandKind.CONSTANT_CURRENT, 34.0, Bench.HARDY)
+                .load("pitot-heat", DemandKind.CONSTANT_CURRENT, 43.5 - 34.0, Bench.HARDY)
+                .load("landing-loads", DemandKind.CONSTANT_CURRENT, 48.1 - 34.0, Bench.HARDY)
                 .closedSwitch("landing", "off")
                 .join("cruise-loads", "plus", "bus", "bar")
                 .join("pitot-heat", "plus", "bus", "bar")
@@ -141,27 +142,27 @@ class EnduranceTest {
         double watts = amps * 12;
         double expected =
                 summed(20 * 3600, (v, r) -> 2 * watts / (v + Math.sqrt(v * v - 4 * r * watts)));
-        Story story = nothingFails(batteryAlone(Kind.CONSTANT_POWER, amps, 20, 1));
+        Story story = nothingFails(batteryAlone(DemandKind.CONSTANT_POWER, amps, 20, 1));
         assertEquals(expected + AFTER_EMPTY, seconds(story), 1e-6 * expected);
     }
 
     @Test
     void aConstantResistanceEmptiesABatteryAsTheIntegralSays() throws UntoldStory {
         double expected = summed(20 * 3600, (v, r) -> v / (12.0 / 6 + r));
-        Story story = nothingFails(batteryAlone(Kind.CONSTANT_RESISTANCE, 6, 20, 1));
+        Story story = nothingFails(batteryAlone(DemandKind.CONSTANT_RESISTANCE, 6, 20, 1));
         assertEquals(expected + AFTER_EMPTY, seconds(story), 1e-6 * expected);
     }
 
     /** Reserve capacity arithmetic: 120 min at 25 A are 50 Ah at that rate, computed here. */
     @Test
     void fiftyAmpHoursCarryTwentyAmpsForAHundredAndFiftyMinutes() throws UntoldStory {
-        Story story = nothingFails(batteryAlone(Kind.CONSTANT_CURRENT, 20, 50, 1));
+        Story story = nothingFails(batteryAlone(DemandKind.CONSTANT_CURRENT, 20, 50, 1));
         assertEquals(150 * 60 + AFTER_EMPTY, seconds(story), 1e-3);
     }
 
     @ParameterizedTest
-    @EnumSource(value = Kind.class, mode = EnumSource.Mode.EXCLUDE, names = "SELF_POWERED")
-    void atEverySampleTheChargeGoneIsTheCurrentDrawn(Kind kind) throws UntoldStory {
+    @EnumSource(value = DemandKind.class, mode = EnumSource.Mode.EXCLUDE, names = "SELF_POWERED")
+    void atEverySampleTheChargeGoneIsTheCurrentDrawn(DemandKind kind) throws UntoldStory {
         double exponent = 1.15;
         Capacity capacity = new Capacity(20 * 3600, 20, exponent);
         Bench bench =
@@ -180,8 +181,8 @@ class EnduranceTest {
         Trace volts = Telling.trace(story, "bus");
         double gone = 0;
         for (int i = 1; i < charge.points().size(); i++) {
-            Point before = charge.points().get(i - 1);
-            Point after = charge.points().get(i);
+            TracePoint before = charge.points().get(i - 1);
+            TracePoint after = charge.points().get(i);
             double amps0 = amps(before.value(), volts.points().get(i - 1).value());
             double amps1 = amps(after.value(), volts.points().get(i).value());
             double rate0 = capacity.usedPerSecond(amps0);
@@ -201,7 +202,7 @@ class EnduranceTest {
     }
 
     /** What the battery gives behind its resistance is what the load takes. */
-    private static void assertPower(Kind kind, double amps, double volts) {
+    private static void assertPower(DemandKind kind, double amps, double volts) {
         double watts =
                 switch (kind) {
                     case CONSTANT_POWER -> 96;
@@ -223,7 +224,7 @@ class EnduranceTest {
                         .join("battery", "plus", "bus", "bar")
                         .join("alternator", "output", "bus", "bar")
                         .join("alternator", "field", "bus", "bar")
-                        .load("computer", Kind.CONSTANT_CURRENT, 10, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_CURRENT, 10, Bench.HARDY)
                         .engine(new EngineLogic.One("computer"), false)
                         .join("computer", "plus", "bus", "bar");
         double seconds = seconds(Telling.unaided(bench, "alternator: field open"));
@@ -235,7 +236,7 @@ class EnduranceTest {
     @CsvSource({"-20, 0.55", "0, 0.80", "12.5, 0.90", "25, 1", "40, 1.05"})
     void aColdBatteryLastsAsMuchLessAsItsCapacityShrinks(double celsius, double share)
             throws UntoldStory {
-        Bench bench = batteryAlone(Kind.CONSTANT_CURRENT, 10, 20, 1).celsius(celsius);
+        Bench bench = batteryAlone(DemandKind.CONSTANT_CURRENT, 10, 20, 1).celsius(celsius);
         assertEquals(share * 7200 + AFTER_EMPTY, seconds(nothingFails(bench)), 1e-3);
     }
 
@@ -246,7 +247,7 @@ class EnduranceTest {
                 new Bench()
                         .part(Shelf.lead("battery", 20, OHMS, 1).aged(0.5))
                         .join("battery", "minus", "ground", "stud")
-                        .load("computer", Kind.CONSTANT_CURRENT, 10, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_CURRENT, 10, Bench.HARDY)
                         .join("computer", "plus", "battery", "plus")
                         .bus("bus")
                         .join("battery", "plus", "bus", "bar")

@@ -134,7 +134,7 @@ class EqualCircuitsTest {
                 DoubleSummaryStatistics values =
                         trace.points().stream()
                                 .filter(point -> point.seconds() <= until)
-                                .mapToDouble(Trace.Point::value)
+                                .mapToDouble(Trace.TracePoint::value)
                                 .summaryStatistics();
                 extremes.add(values.getMin());
                 extremes.add(values.getMax());

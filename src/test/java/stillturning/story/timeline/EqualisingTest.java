@@ -13,14 +13,14 @@ import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Tolerance;
 import stillturning.parts.source.Battery;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
-import stillturning.story.Trace.Point;
+import stillturning.story.Trace.TracePoint;
 import stillturning.story.UntoldStory;
 
 /** Batteries that are joined and level out. */
@@ -33,7 +33,7 @@ class EqualisingTest {
         return new Bench()
                 .part(Shelf.lead("own", 100, 0.02, 1))
                 .join("own", "minus", "ground", "stud")
-                .load("computer", Kind.CONSTANT_CURRENT, 0.5, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 0.5, Bench.HARDY)
                 .join("computer", "plus", "own", "plus")
                 .engine(new EngineLogic.One("computer"), true)
                 .part(one)
@@ -64,7 +64,7 @@ class EqualisingTest {
         var emptier = Telling.trace(story, "emptier").points();
         int looked = 0;
         for (int i = 0; i < fuller.size() && fuller.get(i).seconds() < 10_000; i++) {
-            Point high = fuller.get(i);
+            TracePoint high = fuller.get(i);
             double expected = (68 - 42) * Math.exp(-rate * high.seconds());
             assertEquals(expected, high.value() - emptier.get(i).value(), 1e-5);
             assertEquals(110, high.value() + emptier.get(i).value(), 1e-5);
@@ -121,10 +121,10 @@ class EqualisingTest {
                 .join("small", "plus", "bus", "bar")
                 .join("bus", "bar", "tie", "in")
                 .join("tie", "out", "flat", "plus")
-                .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                 .load(
                         "radio",
-                        Kind.CONSTANT_CURRENT,
+                        DemandKind.CONSTANT_CURRENT,
                         1,
                         new Tolerance(minimumVolts, minimumVolts, 0, 0, 40, 1))
                 .join("computer", "plus", "bus", "bar")
@@ -146,7 +146,7 @@ class EqualisingTest {
     void aLoadThatStarvesForAMomentMeanwhileIsSeenAtAnyStep(double volts) throws UntoldStory {
         double lowest =
                 Telling.trace(tied(sagging(6), 1), "bus").points().stream()
-                        .mapToDouble(Point::value)
+                        .mapToDouble(TracePoint::value)
                         .min()
                         .orElseThrow();
         List<Story> stories = new ArrayList<>();

@@ -15,7 +15,7 @@ import stillturning.model.EngineLogic;
 import stillturning.model.Procedure;
 import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Tolerance;
 import stillturning.story.Endurance.AtLeast;
 import stillturning.story.Endurance.Lasts;
@@ -40,7 +40,7 @@ class EventOrderTest {
                 .join("battery", "minus", "ground", "stud")
                 .bus("bus", "feed")
                 .join("battery", "plus", "bus", "feed")
-                .load("computer", Kind.CONSTANT_CURRENT, 10, minimum(6, 0))
+                .load("computer", DemandKind.CONSTANT_CURRENT, 10, minimum(6, 0))
                 .join("computer", "plus", "bus", "bar")
                 .engine(new EngineLogic.One("computer"), true);
     }
@@ -53,8 +53,8 @@ class EventOrderTest {
     void twoAtOneInstantHappenInTheOrderOfTheParts() throws UntoldStory {
         Bench bench =
                 battery()
-                        .load("zulu", Kind.CONSTANT_POWER, 1, minimum(6, 0.01))
-                        .load("alpha", Kind.CONSTANT_POWER, 1, minimum(7, 0.01))
+                        .load("zulu", DemandKind.CONSTANT_POWER, 1, minimum(6, 0.01))
+                        .load("alpha", DemandKind.CONSTANT_POWER, 1, minimum(7, 0.01))
                         .join("zulu", "plus", "bus", "bar")
                         .join("alpha", "plus", "bus", "bar");
         Story story = Telling.unaided(bench, "bus: feed open");
@@ -74,7 +74,7 @@ class EventOrderTest {
                             .closedSwitch("switch", "off")
                             .join("battery", "plus", "switch", "in")
                             .join("switch", "out", "bus", "bar")
-                            .load("logic", Kind.CONSTANT_CURRENT, 1, minimum(6, 0))
+                            .load("logic", DemandKind.CONSTANT_CURRENT, 1, minimum(6, 0))
                             .join("battery", "plus", "logic", "plus")
                             .cue("dark", new Cue.LoadStops("computer"))
                             .procedure(byItself("one", first))
@@ -93,7 +93,7 @@ class EventOrderTest {
                 0.1,
                 Map.of("switch", position),
                 List.of(),
-                new Procedure.Doing(Optional.of("logic"), 0));
+                new Procedure.Execution(Optional.of("logic"), 0));
     }
 
     /** A pilot has one pair of hands, and takes 2 s from one switch to the next. */
@@ -124,8 +124,8 @@ class EventOrderTest {
                         .closedSwitch("switch", "off")
                         .join("battery", "plus", "switch", "in")
                         .join("switch", "out", "bus", "bar")
-                        .load("radio", Kind.CONSTANT_POWER, 1, minimum(6, 0.11))
-                        .load("clock", Kind.CONSTANT_POWER, 1, minimum(6, 0.09))
+                        .load("radio", DemandKind.CONSTANT_POWER, 1, minimum(6, 0.11))
+                        .load("clock", DemandKind.CONSTANT_POWER, 1, minimum(6, 0.09))
                         .join("radio", "plus", "bus", "bar")
                         .join("clock", "plus", "bus", "bar")
                         .cue("dark", new Cue.LoadStops("computer"))
@@ -142,7 +142,7 @@ class EventOrderTest {
         Bench bench =
                 battery()
                         .part(Shelf.fuse("fuse", 5))
-                        .load("radio", Kind.CONSTANT_POWER, 1, minimum(6, 0))
+                        .load("radio", DemandKind.CONSTANT_POWER, 1, minimum(6, 0))
                         .bus("hub")
                         .join("bus", "bar", "fuse", "in")
                         .join("fuse", "out", "hub", "bar")

@@ -21,11 +21,11 @@ import stillturning.model.Phase;
 import stillturning.model.Procedure;
 import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.story.Endurance;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Setting.Blocks;
@@ -51,8 +51,8 @@ class FlightTest {
                 .join("battery", "minus", "ground", "stud")
                 .bus("bus")
                 .join("battery", "plus", "bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
-                .load("lights", Kind.CONSTANT_CURRENT, 1, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .load("lights", DemandKind.CONSTANT_CURRENT, 1, Bench.HARDY)
                 .use("computer", ALWAYS, 9)
                 .use("lights", ALWAYS, 1)
                 .join("computer", "plus", "bus", "bar")
@@ -66,7 +66,9 @@ class FlightTest {
 
     private static Timeline flown(Bench bench, Batteries batteries) throws UntoldStory {
         return new Timeline(
-                bench.study(), bench.candidate(), new Moment("cruise", Span.FLOWN, batteries));
+                bench.study(),
+                bench.candidate(),
+                new Moment("cruise", FlightSpan.FLOWN, batteries));
     }
 
     private static double charge(Story story) {
@@ -96,7 +98,7 @@ class FlightTest {
                                         2,
                                         true,
                                         30,
-                                        new Engine.Starting(Optional.empty(), 0.3, -10)));
+                                        new Engine.EngineStarting(Optional.empty(), 0.3, -10)));
         Story story = flown(bench, Batteries.TIRED).tell(NOTHING, Pilot.NEVER);
         Endurance endurance = story.engine().endurance();
         // 3 Ah at 6 A, and what the engine tolerates after the ride-through
@@ -111,10 +113,10 @@ class FlightTest {
         assertEquals(6000 + 0.32, story.engine().endurance().seconds(), 1e-3);
     }
 
-    private static Bench warned(Procedure.Doing doing) {
+    private static Bench warned(Procedure.Execution doing) {
         return battery()
                 .use("lights", new LoadNeed.Use(Set.of("cruise"), 1), 2)
-                .load("radio", Kind.CONSTANT_CURRENT, 4, Bench.HARDY)
+                .load("radio", DemandKind.CONSTANT_CURRENT, 4, Bench.HARDY)
                 .use("radio", new LoadNeed.Use(Set.of("cruise"), 1), 1)
                 .join("radio", "plus", "bus", "bar")
                 .cue("low", new Cue.LowVolts(new Terminal("bus", "bar"), 13, 1))
@@ -142,7 +144,7 @@ class FlightTest {
 
     @Test
     void sheddingIsWorthTheDifferenceBetweenNoneAndBest() throws UntoldStory {
-        Bench bench = charged(warned(Procedure.Doing.BY_PILOT_AT_ONCE));
+        Bench bench = charged(warned(Procedure.Execution.BY_PILOT_AT_ONCE));
         Timeline timeline = bench.timeline();
         Setting planned = Setting.with(Pilot.PLANNED);
         // the alternator's field takes its 0.0 to 3.5 A only while it is fed: leave it out by ratio
@@ -167,7 +169,7 @@ class FlightTest {
 
     @Test
     void anAutomaticShedsInOrderOfRankWhateverThePilotDoes() throws UntoldStory {
-        Bench bench = charged(warned(new Procedure.Doing(Optional.of("computer"), 10)));
+        Bench bench = charged(warned(new Procedure.Execution(Optional.of("computer"), 10)));
         Story story = bench.timeline().tell(charging(bench), Pilot.NEVER);
         List<StoryEvent> shed = story.of(StoryEvent.Kind.AUTOMATIC);
         assertEquals(
@@ -179,7 +181,7 @@ class FlightTest {
 
     @Test
     void anAutomaticThatIsDeadShedsNothing() throws UntoldStory {
-        Bench bench = charged(warned(new Procedure.Doing(Optional.of("radio"), 0)));
+        Bench bench = charged(warned(new Procedure.Execution(Optional.of("radio"), 0)));
         Failure both =
                 new Failure(
                         "both",
@@ -199,7 +201,7 @@ class FlightTest {
                 new Timeline(
                         bench.study(),
                         bench.candidate(),
-                        new Moment("cruise", Span.FLOWN, Batteries.AS_STATED));
+                        new Moment("cruise", FlightSpan.FLOWN, Batteries.AS_STATED));
         Setting never = Setting.with(Pilot.NEVER);
         Story even = timeline.tell(NOTHING, never);
         Story block = timeline.tell(NOTHING, never.with(new Blocks(100, 1800)));
@@ -220,8 +222,8 @@ class FlightTest {
                 .join("battery", "minus", "ground", "stud")
                 .bus("bus")
                 .join("battery", "plus", "bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
-                .load("starter", Kind.CONSTANT_CURRENT, amps, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .load("starter", DemandKind.CONSTANT_CURRENT, amps, Bench.HARDY)
                 .use("starter", new LoadNeed.Use(Set.of("start"), 1), 1)
                 .use("computer", ALWAYS, 9)
                 .join("computer", "plus", "bus", "bar")
@@ -233,7 +235,7 @@ class FlightTest {
                                 2,
                                 true,
                                 30,
-                                new Engine.Starting(Optional.of("starter"), 0.5, 25)))
+                                new Engine.EngineStarting(Optional.of("starter"), 0.5, 25)))
                 .phases(new Phase("start", 10, 0), new Phase("cruise", 1800, 60));
     }
 
@@ -272,7 +274,7 @@ class FlightTest {
         Bench bench =
                 started(0.01, 5)
                         .closedSwitch("button", "off")
-                        .load("horn", Kind.CONSTANT_CURRENT, 140, Bench.HARDY)
+                        .load("horn", DemandKind.CONSTANT_CURRENT, 140, Bench.HARDY)
                         .use("horn", ALWAYS, 1)
                         .join("bus", "bar", "button", "in")
                         .join("button", "out", "horn", "plus");
@@ -295,7 +297,7 @@ class FlightTest {
                 .bus("engine-bus")
                 .closedSwitch("feed", "on")
                 .join("bus", "bar", "feed", "in")
-                .load("ignition", Kind.CONSTANT_CURRENT, 2, Bench.HARDY)
+                .load("ignition", DemandKind.CONSTANT_CURRENT, 2, Bench.HARDY)
                 .join("feed", "out", "ignition", "plus")
                 .engine(
                         new Engine(
@@ -304,7 +306,7 @@ class FlightTest {
                                 2,
                                 true,
                                 30,
-                                new Engine.Starting(
+                                new Engine.EngineStarting(
                                         Optional.of("starter"), 0.5, 25, Optional.of(HABIT))))
                 .cue("engine stops", new Cue.EngineStops())
                 .procedure("switch on", "engine stops", 5, Map.of("feed", "on"));

@@ -13,7 +13,7 @@ import stillturning.bench.Shelf;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.LoadNeed;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Tolerance;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
@@ -43,7 +43,7 @@ class HandEffectTest {
                 .join("stub", "out", "dead-end", "bar")
                 .join("main", "out", "bus", "bar")
                 .join("standby", "out", "bus", "bar")
-                .load("pump", Kind.CONSTANT_CURRENT, 4, new Tolerance(6, 6.5, 0.1, 0, 40, 1))
+                .load("pump", DemandKind.CONSTANT_CURRENT, 4, new Tolerance(6, 6.5, 0.1, 0, 40, 1))
                 .use(
                         "pump",
                         new LoadNeed.Use(
@@ -53,7 +53,11 @@ class HandEffectTest {
                                 new LoadNeed.Inrush(inrushAmps, INRUSH_SECONDS)),
                         9)
                 .join("pump", "plus", "bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, 1, new Tolerance(9, 9.5, 0.01, 0, 40, 1))
+                .load(
+                        "computer",
+                        DemandKind.CONSTANT_CURRENT,
+                        1,
+                        new Tolerance(9, 9.5, 0.01, 0, 40, 1))
                 .join("computer", "plus", "battery", "plus")
                 .engine(new EngineLogic.One("computer"), true)
                 .cue("silence", new Cue.LoadStops("pump"))

@@ -24,7 +24,7 @@ import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.model.failure.FailureCatalogue.Misplaced;
 import stillturning.parts.Part;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.switching.ChangeoverSwitch;
 import stillturning.parts.switching.KeySwitch;
 import stillturning.parts.switching.SelectorSwitch;
@@ -53,7 +53,7 @@ class HandSwitchStoryTest {
                 .join("first", "plus", "source", one)
                 .join("second", "plus", "source", other)
                 .join("source", "common", "bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                 .join("computer", "plus", "bus", "bar")
                 .engine(new Engine(new EngineLogic.One("computer"), 0.3, 2, true, 30))
                 .cue("low volts", new Cue.LowVolts(new Terminal("bus", "bar"), 11, 0))
@@ -125,10 +125,10 @@ class HandSwitchStoryTest {
                 .join("battery", "plus", "starter-relay", "in")
                 .join("key", "start", "starter-relay", "coil-plus")
                 .join("starter-relay", "coil-minus", "ground", "stud")
-                .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                 .use("computer", always, 9)
                 .join("key", "on", "computer", "plus")
-                .load("starter", Kind.CONSTANT_CURRENT, 150, Bench.HARDY)
+                .load("starter", DemandKind.CONSTANT_CURRENT, 150, Bench.HARDY)
                 .use("starter", new LoadNeed.Use(Set.of("start"), 1), 1)
                 .join("starter-relay", "out", "starter", "plus")
                 .engine(
@@ -138,7 +138,7 @@ class HandSwitchStoryTest {
                                 2,
                                 true,
                                 30,
-                                new Engine.Starting(Optional.of("starter"), 0.5, 25)))
+                                new Engine.EngineStarting(Optional.of("starter"), 0.5, 25)))
                 .phases(new Phase("start", 10, 0), new Phase("cruise", 1800, 60));
     }
 

@@ -24,7 +24,7 @@ import stillturning.model.Study;
 import stillturning.model.Zone;
 import stillturning.model.failure.Failure;
 import stillturning.parts.Part;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Tolerance;
 import stillturning.parts.element.curve.TimeCurrentCurve;
 import stillturning.parts.element.curve.Tripping;
@@ -57,7 +57,7 @@ class HeatTest {
                         .join("battery", "plus", "bus", "bar")
                         .join("alternator", "output", "bus", "bar")
                         .join("alternator", "field", "bus", "bar")
-                        .load("computer", Kind.CONSTANT_CURRENT, 0.01, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_CURRENT, 0.01, Bench.HARDY)
                         .join("computer", "plus", "bus", "bar")
                         .engine(new EngineLogic.One("computer"), true)
                         .part(protector)
@@ -65,11 +65,11 @@ class HeatTest {
                         .join(protector.id(), "out", "hub", "bar")
                         .closedSwitch("switch", "off")
                         .join("hub", "bar", "switch", "in")
-                        .load("heater", Kind.CONSTANT_CURRENT, more, Bench.HARDY)
+                        .load("heater", DemandKind.CONSTANT_CURRENT, more, Bench.HARDY)
                         .join("switch", "out", "heater", "plus");
         return before == 0
                 ? bench
-                : bench.load("lights", Kind.CONSTANT_CURRENT, before, Bench.HARDY)
+                : bench.load("lights", DemandKind.CONSTANT_CURRENT, before, Bench.HARDY)
                         .join("lights", "plus", "hub", "bar");
     }
 
@@ -110,7 +110,7 @@ class HeatTest {
     @ParameterizedTest
     @MethodSource("publishedPoints")
     void aColdProtectorOpensAtThePublishedEdgesOfItsBand(
-            TimeCurrentCurve curve, TimeCurrentCurve.Point point) throws UntoldStory {
+            TimeCurrentCurve curve, TimeCurrentCurve.CurvePoint point) throws UntoldStory {
         Bench bench = bench(breaker(curve), 0, RATING * point.multiple());
         assertEquals(
                 point.fastSeconds(),
@@ -161,7 +161,7 @@ class HeatTest {
     void inAWarmPlaceAFuseCountsForLess() throws UntoldStory {
         Part fuse = Shelf.fuse("protector", 40, ProtectorCurves.HIGH_CURRENT_FUSE);
         Bench bench = bench(fuse, 0, 60);
-        Zone warm = new Zone("bench", "bench", Zone.Side.HOT, Set.of(), 85);
+        Zone warm = new Zone("bench", "bench", Zone.FirewallSide.HOT, Set.of(), 85);
         Study study = bench.study();
         Study hot =
                 new Study(
@@ -196,7 +196,7 @@ class HeatTest {
     /** A heater that stops calls the pilot, who resets the breaker; it has kept some heat. */
     private static Bench resetting(double seconds) {
         return bench(breaker(ProtectorCurves.FAST_BREAKER), 0, 2 * RATING)
-                .load("lamp", Kind.CONSTANT_CURRENT, 1e-6, new Tolerance(6, 6.5, 0, 0, 40, 1))
+                .load("lamp", DemandKind.CONSTANT_CURRENT, 1e-6, new Tolerance(6, 6.5, 0, 0, 40, 1))
                 .join("lamp", "plus", "hub", "bar")
                 .cue("lamp dark", new Cue.LoadStops("lamp"))
                 .procedure("reset", "lamp dark", seconds, Map.of("protector", "in"));
@@ -253,7 +253,7 @@ class HeatTest {
                         .breaker("breaker", 10)
                         .join("big-bus", "bar", "breaker", "in")
                         .join("breaker", "out", "small-bus", "bar")
-                        .load("computer", Kind.CONSTANT_CURRENT, 23, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_CURRENT, 23, Bench.HARDY)
                         .join("computer", "plus", "small-bus", "bar")
                         .engine(new EngineLogic.One("computer"), true);
         Failure nothing = Failure.levers("nothing", Map.of());

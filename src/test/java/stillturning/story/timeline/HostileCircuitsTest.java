@@ -26,7 +26,7 @@ import stillturning.parts.Part;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell.OpenCircuit;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Management;
 import stillturning.parts.element.Management.Limit;
 import stillturning.parts.element.Management.Reconnection;
@@ -55,7 +55,7 @@ class HostileCircuitsTest {
                 .bus("bus")
                 .join("battery", "plus", "arm", "in")
                 .join("arm", "out", "bus", "bar")
-                .load("computer", Kind.CONSTANT_POWER, 0.5, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_POWER, 0.5, Bench.HARDY)
                 .join("computer", "plus", "battery", "plus")
                 .engine(new EngineLogic.One("computer"), true);
     }
@@ -66,7 +66,7 @@ class HostileCircuitsTest {
         String[] winding = coil.split("\\.", -1);
         return bench.join(feed[0], feed[1], id, "in")
                 .join(winding[0], winding[1], id, "coil-plus")
-                .load(id + "-load", Kind.CONSTANT_RESISTANCE, 200, Bench.HARDY)
+                .load(id + "-load", DemandKind.CONSTANT_RESISTANCE, 200, Bench.HARDY)
                 .join(id, "out", id + "-load", "plus");
     }
 
@@ -97,7 +97,7 @@ class HostileCircuitsTest {
                 weak(0.2)
                         .load(
                                 "heater",
-                                Kind.CONSTANT_POWER,
+                                DemandKind.CONSTANT_POWER,
                                 20,
                                 new Tolerance(10, 10, 0.01, 0, 40, 1))
                         .join("heater", "plus", "bus", "bar");
@@ -122,7 +122,7 @@ class HostileCircuitsTest {
                 .join("pack", "minus", "ground", "stud")
                 .closedSwitch("winch-switch", "off")
                 .join("pack", "plus", "winch-switch", "in")
-                .load("winch", Kind.CONSTANT_RESISTANCE, 40, Bench.HARDY)
+                .load("winch", DemandKind.CONSTANT_RESISTANCE, 40, Bench.HARDY)
                 .join("winch-switch", "out", "winch", "plus");
     }
 
@@ -173,7 +173,7 @@ class HostileCircuitsTest {
     void twoAutomaticsThatUndoEachOtherActOnceEach() throws UntoldStory {
         Bench bench =
                 weak(0.2)
-                        .load("heater", Kind.CONSTANT_RESISTANCE, 20, Bench.HARDY)
+                        .load("heater", DemandKind.CONSTANT_RESISTANCE, 20, Bench.HARDY)
                         .closedSwitch("heat", "on")
                         .join("bus", "bar", "heat", "in")
                         .join("heat", "out", "heater", "plus")
@@ -187,7 +187,7 @@ class HostileCircuitsTest {
                             0,
                             Map.of("heat", act[2]),
                             List.of(),
-                            new Procedure.Doing(Optional.of("computer"), 0)));
+                            new Procedure.Execution(Optional.of("computer"), 0)));
         }
         Story story = armed(bench);
         assertEquals(0, Telling.count(story, StoryEvent.Kind.CHATTER));

@@ -24,7 +24,7 @@ import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.parts.Part;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Tolerance;
 import stillturning.parts.protection.Breaker;
 import stillturning.parts.protection.ProtectorCurves;
@@ -58,12 +58,12 @@ class InvarianceTest {
                 .part(breaker(mark + "breaker", 5))
                 .part(breaker(mark + "field-breaker", 5))
                 .wire(mark + "wire", 2, 0.03)
-                .load(Shelf.twoInputs(mark + "computer", Kind.CONSTANT_POWER, 4))
-                .load(mark + "pump", Kind.CONSTANT_CURRENT, 5, COMPUTER)
-                .load(mark + "radio", Kind.CONSTANT_POWER, 3, Bench.HARDY)
+                .load(Shelf.twoInputs(mark + "computer", DemandKind.CONSTANT_POWER, 4))
+                .load(mark + "pump", DemandKind.CONSTANT_CURRENT, 5, COMPUTER)
+                .load(mark + "radio", DemandKind.CONSTANT_POWER, 3, Bench.HARDY)
                 .load(
                         mark + "heater",
-                        Kind.CONSTANT_RESISTANCE,
+                        DemandKind.CONSTANT_RESISTANCE,
                         10,
                         new Tolerance(9, 10, 0.001, 0.2, 40, 1))
                 .join(mark + "main-battery", "plus", mark + "master", "in")

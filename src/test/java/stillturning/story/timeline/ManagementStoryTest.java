@@ -15,7 +15,7 @@ import stillturning.model.failure.Failure;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell.OpenCircuit;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Management;
 import stillturning.parts.element.Management.Limit;
 import stillturning.parts.element.Management.Reconnection;
@@ -84,7 +84,7 @@ class ManagementStoryTest {
                 .join("own", "minus", "ground", "stud")
                 .bus("own-bus")
                 .join("own", "plus", "own-bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, 0.5, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 0.5, Bench.HARDY)
                 .join("computer", "plus", "own-bus", "bar")
                 .engine(new EngineLogic.One("computer"), true)
                 .part(battery)
@@ -93,7 +93,7 @@ class ManagementStoryTest {
                 .join("battery", "plus", "bus", "bar");
     }
 
-    private static Bench heated(Bench bench, Kind kind, double amps) {
+    private static Bench heated(Bench bench, DemandKind kind, double amps) {
         return bench.load("heater", kind, amps, Bench.HARDY).join("heater", "plus", "bus", "bar");
     }
 
@@ -126,7 +126,7 @@ class ManagementStoryTest {
                 charged(
                                 heated(
                                         watched(lithium(10, 0.11, limits)),
-                                        Kind.CONSTANT_CURRENT,
+                                        DemandKind.CONSTANT_CURRENT,
                                         5),
                                 14.2,
                                 20)
@@ -188,7 +188,7 @@ class ManagementStoryTest {
     @Test
     void aHotBatteryLeavesAndComesBackWhenItHasCooled() throws UntoldStory {
         Management limits = until(new Limit(45, 10), new Limit(-50, 10), 40);
-        Bench bench = heated(watched(lithium(400, 0.9, limits)), Kind.CONSTANT_CURRENT, 50);
+        Bench bench = heated(watched(lithium(400, 0.9, limits)), DemandKind.CONSTANT_CURRENT, 50);
         Story story = bench.timeline().tell(NOTHING, Setting.with(Pilot.NEVER), 5000);
         double heating = 50 * 50 * 0.01 / 2000;
         double rate = 0.015 * heating + 1 / 3600.0;
@@ -207,7 +207,7 @@ class ManagementStoryTest {
         Bench bench =
                 heated(
                         watched(Shelf.lithium("battery", 400, 0.9, limits)),
-                        Kind.CONSTANT_CURRENT,
+                        DemandKind.CONSTANT_CURRENT,
                         50);
         Story story = bench.timeline().tell(NOTHING, Setting.with(Pilot.NEVER), 5000);
         assertEquals(0, Telling.count(story, StoryEvent.Kind.BATTERY_DISCONNECTS));
@@ -217,7 +217,7 @@ class ManagementStoryTest {
     void aFreezingBatteryTakesInNothingButGives() throws UntoldStory {
         Management limits = until(new Limit(65, 10), new Limit(0, 10), 55);
         Bench bench =
-                heated(watched(lithium(10, 0.5, limits)), Kind.CONSTANT_CURRENT, 5)
+                heated(watched(lithium(10, 0.5, limits)), DemandKind.CONSTANT_CURRENT, 5)
                         .part(Shelf.alternator("alternator", 14.2, 45, false))
                         .join("alternator", "case", "ground", "stud")
                         .join("alternator", "field", "own-bus", "bar")
@@ -242,7 +242,7 @@ class ManagementStoryTest {
         Management limits = leavingBelow(12.8);
         Bench bench =
                 charged(
-                        heated(watched(lithium(10, 0.12, limits)), Kind.CONSTANT_POWER, 5.5),
+                        heated(watched(lithium(10, 0.12, limits)), DemandKind.CONSTANT_POWER, 5.5),
                         14.2,
                         5);
         Story story =

@@ -17,11 +17,11 @@ import stillturning.model.LoadNeed.Inrush;
 import stillturning.model.Phase;
 import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Tolerance;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 import stillturning.story.MotorStart;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
@@ -52,9 +52,9 @@ class MotorStartTest {
                 .join("alternator", "case", "ground", "stud")
                 .join("alternator", "output", "battery", "plus")
                 .join("alternator", "field", "battery", "plus")
-                .load("computer", Kind.CONSTANT_RESISTANCE, 10, computer)
+                .load("computer", DemandKind.CONSTANT_RESISTANCE, 10, computer)
                 .join("computer", "plus", "battery", "plus")
-                .load("gear-motor", Kind.CONSTANT_RESISTANCE, 5, Bench.HARDY)
+                .load("gear-motor", DemandKind.CONSTANT_RESISTANCE, 5, Bench.HARDY)
                 .use("gear-motor", now(STALLED, "cruise"), 1)
                 .join("gear-motor", "plus", "battery", "plus")
                 .engine(new Engine(new EngineLogic.One("computer"), 1, 2, true, 30));
@@ -156,9 +156,9 @@ class MotorStartTest {
                         .wire("minus", 1, 0.5)
                         .join("battery", "minus", "minus", "a")
                         .join("minus", "b", "ground", "stud")
-                        .load("computer", Kind.CONSTANT_RESISTANCE, 10, COMPUTER)
+                        .load("computer", DemandKind.CONSTANT_RESISTANCE, 10, COMPUTER)
                         .join("computer", "plus", "battery", "plus")
-                        .load("gear-motor", Kind.CONSTANT_RESISTANCE, 5, Bench.HARDY)
+                        .load("gear-motor", DemandKind.CONSTANT_RESISTANCE, 5, Bench.HARDY)
                         .use("gear-motor", now(STALLED, "cruise"), 1)
                         .join("gear-motor", "plus", "battery", "plus")
                         .engine(new Engine(new EngineLogic.One("computer"), 1, 2, true, 30));
@@ -179,11 +179,11 @@ class MotorStartTest {
                         .battery("battery", 5, 0.1, 1)
                         .load(
                                 "computer",
-                                Kind.CONSTANT_RESISTANCE,
+                                DemandKind.CONSTANT_RESISTANCE,
                                 10,
                                 new Tolerance(6.9, 7, 0.02, 0.1, 40, 1))
                         .join("computer", "plus", "battery", "plus")
-                        .load("gear-motor", Kind.CONSTANT_RESISTANCE, 5, Bench.HARDY)
+                        .load("gear-motor", DemandKind.CONSTANT_RESISTANCE, 5, Bench.HARDY)
                         .use("gear-motor", now(STALLED, "cruise"), 1)
                         .join("gear-motor", "plus", "battery", "plus")
                         .engine(new Engine(new EngineLogic.One("computer"), 1, 2, true, 30));
@@ -213,7 +213,7 @@ class MotorStartTest {
                 new Timeline(
                         bench.study(),
                         bench.candidate(),
-                        new Moment("cruise", Span.FLOWN, Batteries.AS_STATED));
+                        new Moment("cruise", FlightSpan.FLOWN, Batteries.AS_STATED));
         Story story = flown.tell(bench.failure("battery: disconnects itself"), Pilot.NEVER);
         assertEquals(1200.001, story.setting().start().one().orElseThrow().atSeconds(), 1e-9);
         assertEquals(0.23, story.engine().longestInterruptionSeconds(), 1e-6);

@@ -16,14 +16,14 @@ import stillturning.model.EngineLogic;
 import stillturning.model.Reach;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Generator.Alone;
 import stillturning.parts.element.Generator.WithoutBattery;
 import stillturning.story.AdverseEffect;
 import stillturning.story.MoveOrders;
 import stillturning.story.Pilot;
 import stillturning.story.Rehearsal;
-import stillturning.story.Rehearsal.Pace;
+import stillturning.story.Rehearsal.MovePace;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
@@ -54,7 +54,7 @@ class MovesTest {
                 .join("alternator", "output", "bus", "bar")
                 .join("bus", "bar", "field", "in")
                 .join("field", "out", "alternator", "field")
-                .load("computer", Kind.CONSTANT_CURRENT, 10, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 10, Bench.HARDY)
                 .join("computer", "plus", "bus", "bar")
                 .engine(new EngineLogic.One("computer"), false);
     }
@@ -117,7 +117,7 @@ class MovesTest {
                 timeline.rehearse(
                         NOTHING,
                         List.of(Map.of(), moves("main", "off", "field", "off")),
-                        new Pace(2, 30));
+                        new MovePace(2, 30));
         AdverseEffect harm = torn.harm().orElseThrow();
         assertEquals(1, harm.step());
         assertEquals(1, harm.moves());
@@ -127,11 +127,11 @@ class MovesTest {
                 timeline.rehearse(
                         NOTHING,
                         List.of(moves("field", "off"), moves("main", "off")),
-                        new Pace(2, 30));
+                        new MovePace(2, 30));
         assertEquals(StoryEvent.Kind.ENGINE_INTERRUPTED, later.harm().orElseThrow().event().kind());
         assertEquals(1, later.harm().orElseThrow().step());
         assertFalse(
-                timeline.rehearse(NOTHING, List.of(moves("field", "off")), new Pace(2, 30))
+                timeline.rehearse(NOTHING, List.of(moves("field", "off")), new MovePace(2, 30))
                         .harm()
                         .isPresent());
     }

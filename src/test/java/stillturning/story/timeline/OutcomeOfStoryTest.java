@@ -21,8 +21,8 @@ import stillturning.model.failure.Failure;
 import stillturning.model.goal.Preferences;
 import stillturning.story.Pilot;
 import stillturning.story.StateBar;
-import stillturning.story.StateBar.Doing;
-import stillturning.story.StateBar.Span;
+import stillturning.story.StateBar.Activity;
+import stillturning.story.StateBar.StateSpan;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
@@ -59,7 +59,7 @@ class OutcomeOfStoryTest {
     private record Limits(CountsFrom from, double enough, double plan) {}
 
     /** What the engine did, from its bar alone. */
-    private record Course(List<Span> spans, double countsFromSeconds) {
+    private record Course(List<StateSpan> spans, double countsFromSeconds) {
         static Course of(Story story, CountsFrom from) {
             StateBar bar = story.bars().get(0);
             assertEquals("engine", bar.name());
@@ -68,19 +68,19 @@ class OutcomeOfStoryTest {
         }
 
         /** The first cue, or the first 0.3 s without a running engine. */
-        private static double sign(Story story, List<Span> spans) {
+        private static double sign(Story story, List<StateSpan> spans) {
             double sign =
                     story.of(StoryEvent.Kind.CUE).stream()
                             .mapToDouble(StoryEvent::seconds)
                             .min()
                             .orElse(Double.POSITIVE_INFINITY);
             double quietSince = Double.NaN;
-            for (Span span : spans) {
-                if (span.doing() == Doing.RUNS) {
+            for (StateSpan span : spans) {
+                if (span.doing() == Activity.RUNS) {
                     quietSince = Double.NaN;
                 } else {
                     quietSince = Double.isNaN(quietSince) ? span.fromSeconds() : quietSince;
-                    if (span.toSeconds() > quietSince + 0.3 || span.doing() == Doing.STOPPED) {
+                    if (span.toSeconds() > quietSince + 0.3 || span.doing() == Activity.STOPPED) {
                         sign = Math.min(sign, quietSince + 0.3);
                     }
                 }
@@ -88,12 +88,12 @@ class OutcomeOfStoryTest {
             return sign;
         }
 
-        Span last() {
+        StateSpan last() {
             return spans.get(spans.size() - 1);
         }
 
         boolean endsStopped() {
-            return last().doing() == Doing.STOPPED;
+            return last().doing() == Activity.STOPPED;
         }
 
         boolean lost(Limits limits) {
@@ -106,12 +106,12 @@ class OutcomeOfStoryTest {
         /** Whether it did anything but run before what it did last. */
         boolean disturbedBefore() {
             return spans.subList(0, spans.size() - 1).stream()
-                    .anyMatch(span -> span.doing() != Doing.RUNS);
+                    .anyMatch(span -> span.doing() != Activity.RUNS);
         }
 
         boolean stoppedAndRanAgain() {
             return spans.subList(0, spans.size() - 1).stream()
-                    .anyMatch(span -> span.doing() == Doing.STOPPED);
+                    .anyMatch(span -> span.doing() == Activity.STOPPED);
         }
     }
 

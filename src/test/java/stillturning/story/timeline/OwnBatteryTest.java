@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.EngineLogic;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Tolerance.OwnBattery;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
@@ -25,9 +25,9 @@ class OwnBatteryTest {
                 .join("battery", "minus", "ground", "stud")
                 .bus("bus")
                 .join("battery", "plus", "bus", "bar")
-                .load("computer", Kind.CONSTANT_POWER, 5, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_POWER, 5, Bench.HARDY)
                 .join("computer", "plus", "bus", "bar")
-                .load("horizon", Kind.CONSTANT_POWER, 1, Bench.HARDY.with(HALF_AN_HOUR))
+                .load("horizon", DemandKind.CONSTANT_POWER, 1, Bench.HARDY.with(HALF_AN_HOUR))
                 .wire("feed", 1, 0.02)
                 .join("bus", "bar", "feed", "a")
                 .join("horizon", "plus", "feed", "b")
@@ -63,7 +63,7 @@ class OwnBatteryTest {
         Bench bench =
                 flying().part(Shelf.fuse("fuse", 5))
                         .join("bus", "bar", "fuse", "in")
-                        .load("radio", Kind.CONSTANT_POWER, 1, Bench.HARDY)
+                        .load("radio", DemandKind.CONSTANT_POWER, 1, Bench.HARDY)
                         .join("radio", "plus", "fuse", "out");
         Story story = Telling.unaided(bench, "radio: input short");
         assertEquals(1, Telling.count(story, StoryEvent.Kind.PROTECTOR_OPENS));

@@ -16,7 +16,7 @@ import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
@@ -36,9 +36,9 @@ class PilotTest {
                 .join("battery", "plus", "bus", "bar")
                 .join("alternator", "output", "bus", "bar")
                 .join("alternator", "field", "bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
-                .load("lights", Kind.CONSTANT_CURRENT, 15, Bench.HARDY)
-                .load("display", Kind.CONSTANT_CURRENT, 1, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .load("lights", DemandKind.CONSTANT_CURRENT, 15, Bench.HARDY)
+                .load("display", DemandKind.CONSTANT_CURRENT, 1, Bench.HARDY)
                 .breaker("display-breaker", 5)
                 .join("computer", "plus", "bus", "bar")
                 .join("lights", "plus", "bus", "bar")
@@ -133,7 +133,7 @@ class PilotTest {
         Bench bench =
                 warned().part(Shelf.fuse("fuse", 5))
                         .closedSwitch("switch", "off")
-                        .load("heater", Kind.CONSTANT_CURRENT, 6.25, Bench.HARDY)
+                        .load("heater", DemandKind.CONSTANT_CURRENT, 6.25, Bench.HARDY)
                         .join("bus", "bar", "fuse", "in")
                         .join("fuse", "out", "switch", "in")
                         .join("switch", "out", "heater", "plus");
@@ -194,8 +194,8 @@ class PilotTest {
                         .join("alternator", "output", "bus", "bar")
                         .join("bus", "bar", "field-switch", "in")
                         .join("field-switch", "out", "alternator", "field")
-                        .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
-                        .load("lights", Kind.CONSTANT_CURRENT, 15, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                        .load("lights", DemandKind.CONSTANT_CURRENT, 15, Bench.HARDY)
                         .join("computer", "plus", "bus", "bar")
                         .join("lights", "plus", "bus", "bar")
                         .engine(new EngineLogic.One("computer"), true)
@@ -215,7 +215,7 @@ class PilotTest {
                         .battery("battery", 20, 0.02, 1)
                         .closedSwitch("engine", "on")
                         .join("battery", "plus", "engine", "in")
-                        .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                         .join("computer", "plus", "engine", "out")
                         .engine(new EngineLogic.One("computer"), true)
                         .cue("low", new Cue.LowVolts(new Terminal("battery", "plus"), 12, 0))

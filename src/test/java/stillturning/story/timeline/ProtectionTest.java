@@ -15,7 +15,7 @@ import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
 import stillturning.parts.Part;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Tolerance;
 import stillturning.parts.element.curve.TimeCurrentCurve;
 import stillturning.parts.element.curve.Tripping;
@@ -47,7 +47,7 @@ class ProtectionTest {
                 .join("battery", "minus", "ground", "stud")
                 .bus("bus")
                 .join("battery", "plus", "bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, 0.01, computer)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 0.01, computer)
                 .join("computer", "plus", "bus", "bar")
                 .engine(new EngineLogic.One("computer"), true)
                 .bus("stub");
@@ -147,7 +147,7 @@ class ProtectionTest {
                         .closedSwitch("switch", "off")
                         .load(
                                 "radio",
-                                Kind.CONSTANT_CURRENT,
+                                DemandKind.CONSTANT_CURRENT,
                                 0.01,
                                 new Tolerance(6, 6, 0, 1, 40, 1))
                         .join("bus", "bar", "fuse", "in")
@@ -206,7 +206,7 @@ class ProtectionTest {
                         .join("alternator", "field", "bus", "bar")
                         .part(Shelf.fuse("fuse", rating))
                         .closedSwitch("switch", "off")
-                        .load("heater", Kind.CONSTANT_CURRENT, amps, Bench.HARDY)
+                        .load("heater", DemandKind.CONSTANT_CURRENT, amps, Bench.HARDY)
                         .join("bus", "bar", "fuse", "in")
                         .join("fuse", "out", "switch", "in")
                         .join("switch", "out", "heater", "plus");

@@ -39,7 +39,7 @@ import stillturning.parts.element.curve.RestVoltage;
 import stillturning.parts.source.Battery;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.UntoldStory;
@@ -85,7 +85,7 @@ final class RandomAircraft {
         moment =
                 new Moment(
                         "cruise",
-                        one(List.of(Span.values())),
+                        one(List.of(FlightSpan.values())),
                         one(List.of(Batteries.AS_STATED, Batteries.AS_STATED, Batteries.TIRED)));
     }
 
@@ -174,7 +174,7 @@ final class RandomAircraft {
     }
 
     private void loads() {
-        bench.load(Shelf.twoInputs("computer", Demand.Kind.CONSTANT_POWER, between(1, 4)));
+        bench.load(Shelf.twoInputs("computer", Demand.DemandKind.CONSTANT_POWER, between(1, 4)));
         joined("engine-bus.bar", "computer.a").joined("main-bus.bar", "computer.b");
         bench.use("computer", new LoadNeed.Use(ALWAYS, 1), 9);
         load("pump", between(2, 7), "engine-bus.bar");
@@ -219,7 +219,7 @@ final class RandomAircraft {
                                 between(1, 60),
                                 Map.of(),
                                 others,
-                                new Procedure.Doing(
+                                new Procedure.Execution(
                                         one(List.of(Optional.empty(), Optional.of("computer"))),
                                         one(List.of(0.0, 5.0)))))
                 .procedure("tie", List.of("lower", "dark"), between(1, 30), Map.of("tie", "on"));

@@ -106,9 +106,9 @@ class RandomEnduranceTest {
         }
 
         private void load(Bench bench, String id, int buses, SplittableRandom random) {
-            Demand.Kind drawn = drawn(Shelf.DRAWING, random);
-            boolean left = !worse.plain || drawn != Demand.Kind.CONSTANT_RESISTANCE;
-            Demand.Kind kind = left ? drawn : Demand.Kind.CONSTANT_CURRENT;
+            Demand.DemandKind drawn = drawn(Shelf.DRAWING, random);
+            boolean left = !worse.plain || drawn != Demand.DemandKind.CONSTANT_RESISTANCE;
+            Demand.DemandKind kind = left ? drawn : Demand.DemandKind.CONSTANT_CURRENT;
             Demand demand = new Demand(kind, 1 + 5 * random.nextDouble(), 12);
             Tolerance tolerance = worse.plain ? Bench.HARDY : LOAD;
             bench.load(new Load(Bench.tag(id), demand, tolerance, List.of("plus")))

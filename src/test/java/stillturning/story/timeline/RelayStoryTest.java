@@ -12,7 +12,7 @@ import stillturning.bench.Shelf;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.story.Endurance.Lasts;
 import stillturning.story.Endurance.NotLimited;
 import stillturning.story.Pilot;
@@ -42,9 +42,9 @@ class RelayStoryTest {
                 .join("relay", "minus", "sensing-return", "a")
                 .join("sensing-return", "b", "ground", "stud")
                 .join("second", "plus", "engine-bus", "bar")
-                .load("lights", Kind.CONSTANT_CURRENT, 20, Bench.HARDY)
+                .load("lights", DemandKind.CONSTANT_CURRENT, 20, Bench.HARDY)
                 .join("lights", "plus", "bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                 .join("computer", "plus", "engine-bus", "bar")
                 .engine(new EngineLogic.One("computer"), true);
     }
@@ -104,7 +104,7 @@ class RelayStoryTest {
                 .join("relay", "coil-minus", "ground", "stud")
                 .join("main-feed", "b", "relay", "normally-open")
                 .join("standby", "plus", "relay", "normally-closed")
-                .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                 .join("computer", "plus", "relay", "common")
                 .engine(new EngineLogic.One("computer"), true);
     }
@@ -136,7 +136,7 @@ class RelayStoryTest {
                         .join("battery", "plus", "contactor", "in")
                         .join("coil-feed", "b", "contactor", "coil-plus")
                         .join("contactor", "coil-minus", "ground", "stud")
-                        .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                         .join("computer", "plus", "contactor", "out")
                         .engine(new EngineLogic.One("computer"), true);
         return protectedCoil
@@ -172,7 +172,7 @@ class RelayStoryTest {
                         .join("battery", "plus", "alternator", "output")
                         .join("alternator", "output", "field-breaker", "in")
                         .join("field-breaker", "out", "alternator", "field")
-                        .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                         .join("computer", "plus", "battery", "plus")
                         .engine(new EngineLogic.One("computer"), true);
         Story story = Telling.unaided(bench, "alternator: field shorted");

@@ -14,7 +14,7 @@ import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.source.SelfPoweredIgnition;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
@@ -33,7 +33,7 @@ class SelfPoweredIgnitionTest {
                 .join("battery", "minus", "ground", "stud")
                 .bus("bus")
                 .join("battery", "plus", "bus", "bar")
-                .load("radio", Kind.CONSTANT_POWER, 2, Bench.HARDY)
+                .load("radio", DemandKind.CONSTANT_POWER, 2, Bench.HARDY)
                 .join("radio", "plus", "bus", "bar")
                 .ignition(new SelfPoweredIgnition(Bench.tag("magneto"), 10, 1))
                 .wire("lead", 1, 0.02)

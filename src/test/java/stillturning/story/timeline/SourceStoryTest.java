@@ -18,7 +18,7 @@ import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
 import stillturning.parts.Load;
 import stillturning.parts.element.Demand;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Tolerance;
 import stillturning.story.Endurance.AtLeast;
 import stillturning.story.Endurance.Lasts;
@@ -42,7 +42,7 @@ class SourceStoryTest {
                 .bus("bus")
                 .join("battery", "plus", "bus", "bar")
                 .join("alternator", "field", "bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, 5, computer)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 5, computer)
                 .join("computer", "plus", "bus", "bar")
                 .engine(new EngineLogic.One("computer"), true);
     }
@@ -105,7 +105,7 @@ class SourceStoryTest {
     void aLoadThatIsSwitchedOffSurvivesTooMuchVoltage() throws UntoldStory {
         Bench bench =
                 unguarded(Bench.HARDY)
-                        .load("radio", Kind.CONSTANT_CURRENT, 1, DELICATE)
+                        .load("radio", DemandKind.CONSTANT_CURRENT, 1, DELICATE)
                         .join("radio", "plus", "bus", "bar")
                         .cue("high volts", new Cue.HighVolts(new Terminal("bus", "bar"), 15.5, 0))
                         .procedure("radio off", "high volts", 0.05, Map.of(), "radio");
@@ -146,7 +146,7 @@ class SourceStoryTest {
         // pump draws 20 A, so the battery gives 8.75 A less the field's share
         Bench bench =
                 unguarded(Bench.HARDY)
-                        .load("pump", Kind.CONSTANT_CURRENT, 20, Bench.HARDY)
+                        .load("pump", DemandKind.CONSTANT_CURRENT, 20, Bench.HARDY)
                         .join("pump", "plus", "bus", "bar");
         Story story = Telling.unaided(bench, "computer: stops working");
         double volts = Telling.last(Telling.trace(story, "bus"));
@@ -164,7 +164,7 @@ class SourceStoryTest {
                         .join("battery", "plus", "bus", "feed")
                         .join("battery", "plus", "alternate", "in")
                         .join("alternate", "out", "bus", "bar")
-                        .load("computer", Kind.CONSTANT_POWER, 1, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_POWER, 1, Bench.HARDY)
                         .join("computer", "plus", "bus", "bar")
                         .engine(new Engine(new EngineLogic.One("computer"), 0.3, 4, true, 30))
                         .cue("silence", new Cue.EngineStops())
@@ -192,7 +192,7 @@ class SourceStoryTest {
                         .part(Shelf.converter("converter", 20))
                         .join("converter", "in", "bus", "bar")
                         .join("converter", "minus", "ground", "stud")
-                        .load("computer", Kind.CONSTANT_POWER, 5, Bench.HARDY)
+                        .load("computer", DemandKind.CONSTANT_POWER, 5, Bench.HARDY)
                         .join("computer", "plus", "converter", "out")
                         .engine(new EngineLogic.One("computer"), true);
         Story story = Telling.unaided(bench, "bus: short to ground");
@@ -204,7 +204,7 @@ class SourceStoryTest {
 
     @Test
     void aLoadWithTwoInputsRunsOnEither() throws UntoldStory {
-        Load computer = Shelf.twoInputs("computer", Kind.CONSTANT_POWER, 6);
+        Load computer = Shelf.twoInputs("computer", DemandKind.CONSTANT_POWER, 6);
         Bench bench =
                 new Bench()
                         .battery("left", 20, 0.02, 1)
@@ -243,7 +243,7 @@ class SourceStoryTest {
                         .load(
                                 new Load(
                                         Bench.tag("computer"),
-                                        new Demand(Kind.CONSTANT_POWER, 1, 12),
+                                        new Demand(DemandKind.CONSTANT_POWER, 1, 12),
                                         Bench.HARDY,
                                         List.of("plus")))
                         .join("battery", "plus", "computer", "plus")

@@ -23,10 +23,10 @@ import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.Procedure;
 import stillturning.model.failure.Failure;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
@@ -51,15 +51,15 @@ class StarterTest {
                 .join("battery", "plus", "bus", "bar")
                 .join("alternator", "output", "bus", "bar")
                 .join("alternator", "field", "bus", "bar")
-                .load("starter", Kind.CONSTANT_CURRENT, 150, Bench.HARDY)
+                .load("starter", DemandKind.CONSTANT_CURRENT, 150, Bench.HARDY)
                 .use("starter", new LoadNeed.Use(Set.of("start"), 1), 1)
                 .join("starter", "plus", "bus", "bar")
                 .closedSwitch("feed", "on")
                 .join("bus", "bar", "feed", "in")
-                .load("ignition", Kind.CONSTANT_CURRENT, 2, Bench.HARDY)
+                .load("ignition", DemandKind.CONSTANT_CURRENT, 2, Bench.HARDY)
                 .use("ignition", ALWAYS, 9)
                 .join("feed", "out", "ignition", "plus")
-                .load("radio", Kind.CONSTANT_CURRENT, 4, Bench.HARDY)
+                .load("radio", DemandKind.CONSTANT_CURRENT, 4, Bench.HARDY)
                 .use("radio", ALWAYS, 2)
                 .join("radio", "plus", "bus", "bar")
                 .cue("alternator light", new Cue.AlternatorOut("alternator"))
@@ -71,7 +71,7 @@ class StarterTest {
                                 2,
                                 false,
                                 0,
-                                new Engine.Starting(Optional.of("starter"), 0.5, 25, habit)))
+                                new Engine.EngineStarting(Optional.of("starter"), 0.5, 25, habit)))
                 .phases(new Phase("start", 10, 0), new Phase("cruise", 1800, 60))
                 .enough(600);
     }
@@ -85,7 +85,7 @@ class StarterTest {
                                 5,
                                 Map.of("feed", "on"),
                                 List.of(),
-                                new Procedure.Doing(Optional.empty(), 0, pressed)));
+                                new Procedure.Execution(Optional.empty(), 0, pressed)));
     }
 
     private static List<Double> cranked(Story story) {
@@ -152,7 +152,7 @@ class StarterTest {
     }
 
     private static Moment flownIn(String phase) {
-        return new Moment(phase, Span.FLOWN, Batteries.AS_STATED);
+        return new Moment(phase, FlightSpan.FLOWN, Batteries.AS_STATED);
     }
 
     @Test

@@ -14,7 +14,7 @@ import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.Generator.Alone;
 import stillturning.parts.element.Generator.WithoutBattery;
 import stillturning.parts.joining.Connector;
@@ -49,7 +49,7 @@ class SteadyingTest {
                 .bus("bus")
                 .join("alternator", "output", "bus", "bar")
                 .join("alternator", "field", "bus", "bar")
-                .load("computer", Kind.CONSTANT_POWER, 5, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_POWER, 5, Bench.HARDY)
                 .join("computer", "plus", "bus", "bar")
                 .engine(new EngineLogic.One("computer"), true);
     }
@@ -215,7 +215,7 @@ class SteadyingTest {
     @Test
     void theVoltageOfALoadDumpIsTheOneThatTheBusSees() throws UntoldStory {
         Bench bench =
-                wired().load("heater", Kind.CONSTANT_RESISTANCE, 30, Bench.HARDY)
+                wired().load("heater", DemandKind.CONSTANT_RESISTANCE, 30, Bench.HARDY)
                         .join("heater", "plus", "bus", "bar")
                         .part(Shelf.lithium("starter-battery", 20, 0.3, Shelf.LENIENT))
                         .join("starter-battery", "plus", "battery-lead", "a")

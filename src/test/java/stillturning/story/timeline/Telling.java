@@ -9,7 +9,7 @@ import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Trace;
-import stillturning.story.Trace.Point;
+import stillturning.story.Trace.TracePoint;
 import stillturning.story.UntoldStory;
 
 /** What tests of stories say again and again. */
@@ -47,7 +47,7 @@ final class Telling {
     }
 
     static double last(Trace trace) {
-        List<Point> points = trace.points();
+        List<TracePoint> points = trace.points();
         return points.get(points.size() - 1).value();
     }
 }

@@ -17,7 +17,7 @@ import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
@@ -82,7 +82,7 @@ public class TimelineBenchmark {
 
     private static void addLoad(Bench bench, int i) {
         String bus = i < 4 ? "engine-bus" : "main-bus";
-        Kind kind = i % 3 == 2 ? Kind.CONSTANT_RESISTANCE : Kind.CONSTANT_POWER;
+        DemandKind kind = i % 3 == 2 ? DemandKind.CONSTANT_RESISTANCE : DemandKind.CONSTANT_POWER;
         bench.breaker("breaker-" + i, 5)
                 .closedSwitch("switch-" + i, "on")
                 .wire("wire-" + i, 2, 0.04)

@@ -28,7 +28,7 @@ import stillturning.parts.element.Demand;
 import stillturning.parts.element.Generator.Regulation;
 import stillturning.parts.element.Tolerance;
 import stillturning.parts.element.curve.OutputBySpeed;
-import stillturning.parts.element.curve.OutputBySpeed.Point;
+import stillturning.parts.element.curve.OutputBySpeed.OutputPoint;
 import stillturning.parts.element.curve.RestVoltage;
 import stillturning.parts.joining.Diode;
 import stillturning.parts.protection.Fuse;
@@ -38,7 +38,7 @@ import stillturning.parts.source.Battery;
 import stillturning.parts.switching.Switch;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 import stillturning.story.UntoldStory;
 
 /** A case of the stored stories: a small aircraft, and what the simulator found in it. */
@@ -88,7 +88,7 @@ final class TransientCase {
 
     Timeline timeline() throws UntoldStory {
         Bench bench = bench();
-        Span span = lines("flown").isEmpty() ? Span.HELD : Span.FLOWN;
+        FlightSpan span = lines("flown").isEmpty() ? FlightSpan.HELD : FlightSpan.FLOWN;
         Moment moment = new Moment("cruise", span, Batteries.AS_STATED);
         return new Timeline(bench.study(), bench.candidate(), moment);
     }
@@ -175,7 +175,8 @@ final class TransientCase {
         return new Alternator(
                 Bench.tag(words[1]),
                 new Regulation(number(words, 3), number(words, 4)),
-                new OutputBySpeed(List.of(new Point(20, 0), new Point(60, number(words, 5)))),
+                new OutputBySpeed(
+                        List.of(new OutputPoint(20, 0), new OutputPoint(60, number(words, 5)))),
                 number(words, 6),
                 0,
                 Shelf.STEADY);
@@ -183,11 +184,11 @@ final class TransientCase {
 
     private static Load load(String[] words) {
         double minimum = number(words, 5);
-        Demand.Kind kind =
+        Demand.DemandKind kind =
                 switch (words[3]) {
-                    case "power" -> Demand.Kind.CONSTANT_POWER;
-                    case "current" -> Demand.Kind.CONSTANT_CURRENT;
-                    case "resistance" -> Demand.Kind.CONSTANT_RESISTANCE;
+                    case "power" -> Demand.DemandKind.CONSTANT_POWER;
+                    case "current" -> Demand.DemandKind.CONSTANT_CURRENT;
+                    case "resistance" -> Demand.DemandKind.CONSTANT_RESISTANCE;
                     default -> throw new IllegalArgumentException("load " + words[3]);
                 };
         return new Load(

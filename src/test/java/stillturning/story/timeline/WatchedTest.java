@@ -22,7 +22,7 @@ import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Snapshot;
 import stillturning.story.StateBar;
-import stillturning.story.StateBar.Doing;
+import stillturning.story.StateBar.Activity;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.Trace;
@@ -75,16 +75,16 @@ class WatchedTest {
                         trace.unit().equals("V")
                                 ? frame.volts(circuit.net(trace.name(), "bar"))
                                 : 100 * requireNonNull(frame.charges().get(trace.name()));
-                assertEquals(new Trace.Point(frame.seconds(), value), trace.points().get(i));
+                assertEquals(new Trace.TracePoint(frame.seconds(), value), trace.points().get(i));
             }
         }
     }
 
     private static void barsAgree(WatchedStory watched) {
         for (StateBar bar : watched.story().bars()) {
-            for (StateBar.Span span : bar.spans()) {
+            for (StateBar.StateSpan span : bar.spans()) {
                 double middle = (span.fromSeconds() + span.toSeconds()) / 2;
-                Doing doing = watched.at(middle).doing(bar.name());
+                Activity doing = watched.at(middle).doing(bar.name());
                 assertEquals(span.doing(), doing, bar.name() + " at " + middle + " s");
             }
         }
@@ -101,8 +101,8 @@ class WatchedTest {
                         (bus, volts) ->
                                 assertEquals(
                                         volts, before.volts(candidate.circuit().net(bus, "bar"))));
-        timeline.normal().working().forEach(l -> assertEquals(Doing.WORKS, before.doing(l)));
-        assertEquals(Doing.RUNS, before.doing("engine"));
+        timeline.normal().working().forEach(l -> assertEquals(Activity.WORKS, before.doing(l)));
+        assertEquals(Activity.RUNS, before.doing("engine"));
         assertTrue(before.states().gaveWay().isEmpty());
     }
 

@@ -13,7 +13,7 @@ import stillturning.bench.Shelf;
 import stillturning.model.EngineLogic;
 import stillturning.parts.Cable;
 import stillturning.parts.Wire;
-import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Demand.DemandKind;
 import stillturning.parts.element.curve.Tripping;
 import stillturning.parts.element.curve.WireHeating;
 import stillturning.parts.protection.Breaker;
@@ -39,10 +39,10 @@ class WireStoryTest {
                 .join("battery", "minus", "ground", "stud")
                 .bus("bus")
                 .join("battery", "plus", "bus", "bar")
-                .load("computer", Kind.CONSTANT_CURRENT, 0.01, Bench.HARDY)
+                .load("computer", DemandKind.CONSTANT_CURRENT, 0.01, Bench.HARDY)
                 .join("computer", "plus", "bus", "bar")
                 .engine(new EngineLogic.One("computer"), true)
-                .load("lamp", Kind.CONSTANT_CURRENT, 1e-4, Bench.HARDY);
+                .load("lamp", DemandKind.CONSTANT_CURRENT, 1e-4, Bench.HARDY);
     }
 
     private static Bench unprotected(String awg, double batteryOhms, double wireOhms) {
@@ -137,7 +137,7 @@ class WireStoryTest {
         double before = 8;
         Bench bench =
                 unprotected("16", 0.02, 0.02)
-                        .load("heater", Kind.CONSTANT_CURRENT, before, Bench.HARDY)
+                        .load("heater", DemandKind.CONSTANT_CURRENT, before, Bench.HARDY)
                         .join("wire", "b", "heater", "plus");
         double warm = Telling.when(chafed(bench), StoryEvent.Kind.WIRE_OVERHEATS, "wire");
         double cold =

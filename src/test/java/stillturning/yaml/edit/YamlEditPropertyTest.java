@@ -82,10 +82,10 @@ class YamlEditPropertyTest {
             int kind = random.nextInt(5);
             if (kind == 0) {
                 return new YamlEdit.Set(path, randomValue(random, 0));
-            } else if (kind == 1 && tree instanceof Tree.Fields) {
+            } else if (kind == 1 && tree instanceof Tree.MappingNode) {
                 return new YamlEdit.AddField(
                         path, "new-" + random.nextInt(1_000_000), randomValue(random, 0));
-            } else if (kind == 2 && tree instanceof Tree.Items) {
+            } else if (kind == 2 && tree instanceof Tree.ListNode) {
                 return new YamlEdit.AddItem(path, randomValue(random, 0));
             } else if (kind == 3 && !path.isEmpty()) {
                 return new YamlEdit.Remove(path);
@@ -233,14 +233,14 @@ class YamlEditPropertyTest {
         }
         Tree tree = places.tree(path).orElseThrow();
         boolean adding = edit instanceof YamlEdit.AddField || edit instanceof YamlEdit.AddItem;
-        boolean block = !(tree instanceof Tree.Leaf) && !tree.flow();
+        boolean block = !(tree instanceof Tree.LeafNode) && !tree.flow();
         if (adding && block) {
             return new int[] {0, 0};
         }
         Tree parent = places.parent(path).map(Tree.class::cast).orElse(tree);
         boolean parentGoes =
                 edit instanceof YamlEdit.Remove
-                        && (((Tree.Group) parent).children().size() == 1 || parent.flow());
+                        && (((Tree.BranchNode) parent).children().size() == 1 || parent.flow());
         if (parentGoes) {
             path = places.pathOf(parent);
             tree = parent;

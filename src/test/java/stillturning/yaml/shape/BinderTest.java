@@ -117,7 +117,7 @@ class BinderTest {
 
     @Test
     void whatAValueSaysOfItsOriginReadsBack() {
-        TextForm.Faults none = (offset, wrong, right) -> fail(wrong);
+        TextForm.FaultReceiver none = (offset, wrong, right) -> fail(wrong);
         for (String text :
                 List.of(
                         "20 Ah",
@@ -139,7 +139,10 @@ class BinderTest {
     @Test
     void aCommaThatCutsANoteOffInsideBracesIsExplained() {
         String text =
-                "title: x\nseats: 2\nparts: {b: {is: battery, chemistry: lead-acid, capacity: 2 Ah (guess, mine)}}";
+                "title: x\n"
+                        + "seats: 2\n"
+                        + "parts: {b: {is: battery, chemistry: lead-acid, capacity: 2 Ah (guess,"
+                        + " mine)}}";
         assertEquals(
                 """
                 two-battery.yaml:3:63: parts.b.capacity: the bracket is not closed at the end; close it; inside { } or [ ] put a text with a comma in quotes

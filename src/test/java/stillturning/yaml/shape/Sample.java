@@ -80,7 +80,7 @@ public final class Sample {
             @OfDimension(value = Dimension.CURRENT, above = "0 A") Quantity breaker,
             @Default("[]") List<Feed> then) {
 
-        static Optional<Feed> read(String text, TextForm.Faults faults) {
+        static Optional<Feed> read(String text, TextForm.FaultReceiver faults) {
             int comma = text.indexOf(", breaker ");
             if (comma < 0) {
                 faults.at(0, "no breaker is named", "write main-bus, breaker 5 A");

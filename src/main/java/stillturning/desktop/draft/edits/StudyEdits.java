@@ -104,7 +104,7 @@ public final class StudyEdits {
         candidate(id);
         refuseTaken(to);
         List<DraftStep> steps =
-                new ArrayList<>(List.of(new DraftStep.Rename(id + ENDING, to + ENDING)));
+                new ArrayList<>(List.of(new DraftStep.RenameFile(id + ENDING, to + ENDING)));
         if (isBaseline(id)) {
             FileEdits edits = edits();
             edits.set("baseline", to);

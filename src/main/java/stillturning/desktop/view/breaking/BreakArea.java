@@ -12,15 +12,15 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.Folded;
-import stillturning.desktop.view.Folded.Leaf;
+import stillturning.desktop.view.Folded.FoldedPane;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.FailureMatrix;
+import stillturning.desktop.viewmodel.breaking.JointFailures;
 import stillturning.desktop.viewmodel.breaking.PlayedFailure;
-import stillturning.desktop.viewmodel.breaking.Together;
 
 /** Breaking parts and watching what follows; and all failures of all candidates at a glance. */
 public final class BreakArea implements Area {
@@ -68,9 +68,9 @@ public final class BreakArea implements Area {
                                 BROAD,
                                 COLUMNS,
                                 List.of(
-                                        new Leaf("What fails?", new FailureList(breaking)),
-                                        new Leaf("What happens", middle()),
-                                        new Leaf("In words", right())))
+                                        new FoldedPane("What fails?", new FailureList(breaking)),
+                                        new FoldedPane("What happens", middle()),
+                                        new FoldedPane("In words", right())))
                         .keeping(0)
                         .keeping(2)
                         .named("break-fold");
@@ -80,7 +80,7 @@ public final class BreakArea implements Area {
                 new TabPane(
                         one,
                         Layout.tab("All failures", Layout.roomy(matrix)),
-                        Layout.tab("Two together", new TogetherPane(new Together(desk))));
+                        Layout.tab("Two together", new JointFailuresPane(new JointFailures(desk))));
         view.setId("break-tabs");
         breaking.played().addListener((of, before, now) -> take());
         breaking.pilot().addListener((of, before, now) -> take());
@@ -98,8 +98,8 @@ public final class BreakArea implements Area {
                                         HIGH,
                                         new double[] {DIAGRAM_OVER_PLOT},
                                         List.of(
-                                                new Leaf("Diagram", diagram),
-                                                new Leaf("Over time", plot)))
+                                                new FoldedPane("Diagram", diagram),
+                                                new FoldedPane("Over time", plot)))
                                 .named("pictures-fold"));
         VBox middle = new VBox(new PickedBar(breaking), notice, timeBar, pictures);
         middle.setMinWidth(0);
@@ -116,8 +116,8 @@ public final class BreakArea implements Area {
                                 HIGH_WORDS,
                                 new double[] {STORY_OVER_STEPS},
                                 List.of(
-                                        new Leaf("What happens", story),
-                                        new Leaf("What to do", scroll)))
+                                        new FoldedPane("What happens", story),
+                                        new FoldedPane("What to do", scroll)))
                         .named("words-fold");
         TabPane tabs =
                 new TabPane(

@@ -36,7 +36,7 @@ final class EndingPane extends ScrollPane {
                                         .forEach(this::add));
     }
 
-    private void add(StoryFacts.Fact fact) {
+    private void add(StoryFacts.StoryFact fact) {
         Label value = Labels.wrapped(breaking.spoken(fact.value()));
         facts.getChildren().add(new VBox(Labels.remark(fact.label()), value));
     }

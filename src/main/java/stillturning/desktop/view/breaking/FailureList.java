@@ -22,11 +22,11 @@ import stillturning.desktop.viewmodel.breaking.FailureChoice;
 final class FailureList extends VBox {
 
     /** A failure, or a heading above several, for which there is no choice. */
-    private record Entry(String words, Optional<FailureChoice> choice) {}
+    private record FailureEntry(String words, Optional<FailureChoice> choice) {}
 
     private final Breaking breaking;
     private final TextField search = new TextField();
-    private final ListView<Entry> list = new ListView<>();
+    private final ListView<FailureEntry> list = new ListView<>();
 
     FailureList(Breaking breaking) {
         this.breaking = breaking;
@@ -71,28 +71,28 @@ final class FailureList extends VBox {
                 .ifPresent(entry -> pick(entry, also));
     }
 
-    private void pick(Entry entry, boolean also) {
+    private void pick(FailureEntry entry, boolean also) {
         entry.choice.ifPresent(also ? breaking::alsoPick : breaking::pick);
     }
 
     private void fill() {
-        List<Entry> entries = new ArrayList<>();
+        List<FailureEntry> entries = new ArrayList<>();
         boolean searched = !breaking.search().get().isBlank();
         String above = "";
         for (FailureChoice choice : breaking.offered()) {
             String heading = choice.part().orElse(choice.kind());
             if (!searched && !heading.equals(above)) {
                 String called = choice.part().map(breaking::called).orElse(heading);
-                entries.add(new Entry(called, Optional.empty()));
+                entries.add(new FailureEntry(called, Optional.empty()));
                 above = heading;
             }
             String words = searched ? breaking.calledFailure(choice.name()) : choice.mode();
-            entries.add(new Entry(words, Optional.of(choice)));
+            entries.add(new FailureEntry(words, Optional.of(choice)));
         }
         list.getItems().setAll(entries);
     }
 
-    private final class EntryCell extends ItemCell<Entry> {
+    private final class EntryCell extends ItemCell<FailureEntry> {
         private final Label words = Labels.wrapped("");
 
         EntryCell() {
@@ -112,7 +112,7 @@ final class FailureList extends VBox {
         }
 
         @Override
-        protected void show(Entry entry) {
+        protected void show(FailureEntry entry) {
             clear();
             boolean picked = entry.choice.filter(breaking.picked()::contains).isPresent();
             if (entry.choice.isEmpty()) {

@@ -11,7 +11,7 @@ import stillturning.desktop.view.ItemCell;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.breaking.Breaking;
-import stillturning.report.EventLines.Line;
+import stillturning.report.EventLines.EventLine;
 
 /** The story in words; a line is where one can go, and the present one is marked. */
 final class StoryPane extends VBox {
@@ -22,7 +22,7 @@ final class StoryPane extends VBox {
     private static final PseudoClass AHEAD = PseudoClass.getPseudoClass("ahead");
 
     private final Breaking breaking;
-    private final ListView<Line> lines = new ListView<>();
+    private final ListView<EventLine> lines = new ListView<>();
     private int present = -1;
     private boolean following;
 
@@ -55,7 +55,7 @@ final class StoryPane extends VBox {
         follow();
     }
 
-    private void goTo(@Nullable Line line) {
+    private void goTo(@Nullable EventLine line) {
         if (line != null && !following) {
             breaking.scrubber().playing().set(false);
             breaking.scrubber().to(line.seconds());
@@ -65,7 +65,7 @@ final class StoryPane extends VBox {
     private void follow() {
         double now = breaking.scrubber().seconds().get();
         int last = -1;
-        for (Line line : lines.getItems()) {
+        for (EventLine line : lines.getItems()) {
             last += line.seconds() <= now ? 1 : 0;
         }
         if (last == present) {
@@ -73,7 +73,7 @@ final class StoryPane extends VBox {
         }
         present = last;
         following = true;
-        Line chosen = lines.getSelectionModel().getSelectedItem();
+        EventLine chosen = lines.getSelectionModel().getSelectedItem();
         boolean stays = last >= 0 && chosen != null && chosen.seconds() == at(last);
         if (!stays) {
             lines.getSelectionModel().clearAndSelect(last);
@@ -87,7 +87,7 @@ final class StoryPane extends VBox {
         return lines.getItems().get(line).seconds();
     }
 
-    private final class LineCell extends ItemCell<Line> {
+    private final class LineCell extends ItemCell<EventLine> {
         private final Label time = Labels.of("", "story-time");
         private final Label words = Labels.wrapped("");
         private final Label chain = Labels.of("", "story-chain");
@@ -109,7 +109,7 @@ final class StoryPane extends VBox {
         }
 
         @Override
-        protected void show(Line line) {
+        protected void show(EventLine line) {
             setGraphic(row);
             double now = breaking.scrubber().seconds().get();
             pseudoClassStateChanged(AHEAD, line.seconds() > now);

@@ -68,7 +68,7 @@ final class TimeTrack extends Region {
     void mark() {
         marks.clear();
         Optional<TimeAxis> axis = scrubber.axis();
-        List<EventLines.Line> told = breaking.lines();
+        List<EventLines.EventLine> told = breaking.lines();
         if (axis.isPresent()) {
             int from = 0;
             while (from < told.size()) {
@@ -88,7 +88,7 @@ final class TimeTrack extends Region {
         requestLayout();
     }
 
-    private static Mark mark(double position, List<EventLines.Line> together) {
+    private static Mark mark(double position, List<EventLines.EventLine> together) {
         Region tick = region("time-tick");
         boolean engine = together.stream().anyMatch(l -> l.kind().name().startsWith("ENGINE"));
         boolean pilot = together.stream().anyMatch(l -> l.kind().isAct());

@@ -12,7 +12,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.Folded;
-import stillturning.desktop.view.Folded.Leaf;
+import stillturning.desktop.view.Folded.FoldedPane;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.view.Showing;
@@ -42,7 +42,9 @@ public final class DecideArea implements Area {
                         Orientation.VERTICAL,
                         HIGH,
                         new double[] {UPPER},
-                        List.of(new Leaf("Ranking", ranking), new Leaf("Weights", weights)));
+                        List.of(
+                                new FoldedPane("Ranking", ranking),
+                                new FoldedPane("Weights", weights)));
         TabPane right =
                 new TabPane(
                         Layout.tab("Answer", new AnswerPane(deciding)),
@@ -59,8 +61,8 @@ public final class DecideArea implements Area {
                                 BROAD,
                                 new double[] {LEFT},
                                 List.of(
-                                        new Leaf("Ranking and weights", left),
-                                        new Leaf("Reasons", right)))
+                                        new FoldedPane("Ranking and weights", left),
+                                        new FoldedPane("Reasons", right)))
                         .keeping(0)
                         .named("decide-fold");
         left.named("ranking-fold");

@@ -8,7 +8,7 @@ import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.decide.DepartureView;
-import stillturning.desktop.viewmodel.decide.DepartureView.Departure;
+import stillturning.desktop.viewmodel.decide.DepartureView.CandidateDeparture;
 
 /** How each candidate departs from the baseline. */
 final class DeparturesPane extends VBox {
@@ -28,13 +28,14 @@ final class DeparturesPane extends VBox {
         getChildren().addAll(baseline, Layout.high(tree), tree.inFull());
         departures
                 .all()
-                .addListener((ListChangeListener.Change<? extends Departure> c) -> refill());
+                .addListener(
+                        (ListChangeListener.Change<? extends CandidateDeparture> c) -> refill());
         refill();
     }
 
     private void refill() {
         TreeItem<DifferenceTree.TreeLine> root = new TreeItem<>();
-        for (Departure departure : departures.all()) {
+        for (CandidateDeparture departure : departures.all()) {
             TreeItem<DifferenceTree.TreeLine> head =
                     new TreeItem<>(
                             DifferenceTree.TreeLine.head(

@@ -19,8 +19,8 @@ import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.decide.DifferenceRow;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.DifferenceGroup;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Favours;
-import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
 
 /** In what candidates differ, by group; Enter or a double click opens the story of a failure. */
 final class DifferenceTree extends TreeTableView<DifferenceTree.TreeLine> {
@@ -109,7 +109,7 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.TreeLine> {
     /** The differences by group. */
     static List<TreeItem<TreeLine>> grouped(List<DifferenceRow> rows, boolean expanded) {
         List<TreeItem<TreeLine>> groups = new ArrayList<>();
-        for (Group group : Group.values()) {
+        for (DifferenceGroup group : DifferenceGroup.values()) {
             List<DifferenceRow> own = rows.stream().filter(r -> r.group() == group).toList();
             if (!own.isEmpty()) {
                 String words = group.words() + " (" + own.size() + ")";

@@ -28,7 +28,7 @@ import stillturning.desktop.view.picture.PictureView;
 import stillturning.desktop.view.picture.Printing;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
-import stillturning.desktop.viewmodel.Settings.Beside;
+import stillturning.desktop.viewmodel.Settings.SidePanels;
 import stillturning.desktop.viewmodel.draw.Board;
 import stillturning.desktop.viewmodel.draw.BoardDrawing;
 import stillturning.desktop.viewmodel.draw.PaletteEntry;
@@ -206,8 +206,8 @@ public final class DrawArea implements Area {
         button.setOnAction(
                 event -> {
                     boolean alone = narrow() && button.isSelected();
-                    Beside beside =
-                            new Beside(
+                    SidePanels beside =
+                            new SidePanels(
                                     adding.isSelected() && !(alone && button == valuing),
                                     valuing.isSelected() && !(alone && button == adding));
                     desk.settings().set(desk.settings().get().with(beside));
@@ -220,7 +220,7 @@ public final class DrawArea implements Area {
     }
 
     private void showBeside() {
-        Beside beside = desk.settings().get().beside();
+        SidePanels beside = desk.settings().get().beside();
         boolean adds = beside.additions() && !(narrow() && beside.values());
         adding.setSelected(adds);
         valuing.setSelected(beside.values());
@@ -303,8 +303,8 @@ public final class DrawArea implements Area {
                         () -> said.setText(Printing.withoutPrinter()));
     }
 
-    private static Printing.Words words(BoardDrawing laid) {
-        return new Printing.Words(
+    private static Printing.PageWords words(BoardDrawing laid) {
+        return new Printing.PageWords(
                 laid.candidate().title(), LocalDate.now(ZoneId.systemDefault()), Cautions.SHORT);
     }
 

@@ -158,7 +158,7 @@ final class FieldLine extends VBox {
         return text;
     }
 
-    private void tell(Optional<Checked.Fault> fault) {
+    private void tell(Optional<Checked.TextFault> fault) {
         error.setText(fault.map(f -> "\u2716 " + f).orElse(""));
         Showing.set(error, fault.isPresent());
         control.pseudoClassStateChanged(DANGER, fault.isPresent());

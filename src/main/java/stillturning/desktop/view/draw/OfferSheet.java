@@ -62,7 +62,7 @@ final class OfferSheet extends BorderPane {
         sketch.map(s -> past ? s.now() : s.then()).ifPresent(side -> show(side, difference));
     }
 
-    private void show(OfferSketch.Side side, Difference difference) {
+    private void show(OfferSketch.SketchSide side, Difference difference) {
         paper.show(side.sheet(), side.sheet().picture());
         Map<Difference, List<String>> marks =
                 Map.of(difference, side.own(), Difference.ALTERED, side.altered());

@@ -117,7 +117,8 @@ final class Dragging {
 
     private void pull(Point now) {
         Targets targets = view.targets();
-        List<SymbolPosition.Landing> ends = end(now).flatMap(targets::landing).stream().toList();
+        List<SymbolPosition.LineLanding> ends =
+                end(now).flatMap(targets::landing).stream().toList();
         Point to = ends.isEmpty() ? now : ends.get(0).at();
         from.flatMap(targets::landing)
                 .ifPresent(start -> view.highlights().join(start, to, targets, ends));

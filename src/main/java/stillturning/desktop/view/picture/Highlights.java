@@ -102,10 +102,10 @@ final class Highlights {
 
     /** A line from a port to the pointer, with every port that it may end on. */
     void join(
-            SymbolPosition.Landing from,
+            SymbolPosition.LineLanding from,
             Point to,
             Targets targets,
-            List<SymbolPosition.Landing> ends) {
+            List<SymbolPosition.LineLanding> ends) {
         Line line = new Line(from.at().x(), from.at().y(), to.x(), to.y());
         line.getStyleClass().add("picture-joining");
         List<Shape> shapes = new ArrayList<>(List.of(line, port(from, "port-held")));
@@ -127,7 +127,7 @@ final class Highlights {
         dragged.getChildren().clear();
     }
 
-    private static Shape port(SymbolPosition.Landing port, String style) {
+    private static Shape port(SymbolPosition.LineLanding port, String style) {
         Circle circle = new Circle(port.at().x(), port.at().y(), PORT);
         circle.getStyleClass().add("picture-" + style);
         return circle;

@@ -3,7 +3,7 @@ package stillturning.desktop.view.picture;
 import java.util.List;
 import java.util.Optional;
 import stillturning.report.drawing.Point;
-import stillturning.report.drawing.layout.SymbolPosition.Landing;
+import stillturning.report.drawing.layout.SymbolPosition.LineLanding;
 
 /** Joins two terminals by keys: one is picked at each of two symbols, then they are joined. */
 final class KeyJoin {
@@ -43,8 +43,8 @@ final class KeyJoin {
 
     private void show() {
         Targets targets = view.targets();
-        Optional<Landing> start = from.flatMap(targets::landing);
-        List<Landing> end = to.flatMap(targets::landing).stream().toList();
+        Optional<LineLanding> start = from.flatMap(targets::landing);
+        List<LineLanding> end = to.flatMap(targets::landing).stream().toList();
         start.ifPresent(
                 s -> {
                     Point reaches = end.isEmpty() ? s.at() : end.get(0).at();

@@ -36,7 +36,7 @@ final class MarkNodes {
                 nodes.add(put(path, new SVGPath()));
             } else if (mark instanceof Mark.Text text) {
                 nodes.add(put(text, new Text()));
-            } else if (mark instanceof Mark.Part part) {
+            } else if (mark instanceof Mark.PartMarks part) {
                 throw new IllegalArgumentException("a part holds another part: " + part);
             }
         }
@@ -65,7 +65,7 @@ final class MarkNodes {
             put(text, words);
             return true;
         }
-        if (mark instanceof Mark.Part part) {
+        if (mark instanceof Mark.PartMarks part) {
             throw new IllegalArgumentException("a part holds another part: " + part);
         }
         return false;

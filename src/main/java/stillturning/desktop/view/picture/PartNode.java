@@ -7,9 +7,9 @@ import stillturning.report.drawing.Mark;
 
 /** The nodes of one part of a picture; a screen reader calls it by its full name. */
 final class PartNode extends Group {
-    private Mark.Part part;
+    private Mark.PartMarks part;
 
-    PartNode(Mark.Part part, MarkNodes maker) {
+    PartNode(Mark.PartMarks part, MarkNodes maker) {
         this.part = part;
         setAutoSizeChildren(false);
         setAccessibleRole(AccessibleRole.BUTTON);
@@ -19,12 +19,12 @@ final class PartNode extends Group {
         setCache(true);
     }
 
-    Mark.Part part() {
+    Mark.PartMarks part() {
         return part;
     }
 
     /** Shows another state; nothing happens if it is the same. */
-    void show(Mark.Part other, MarkNodes maker) {
+    void show(Mark.PartMarks other, MarkNodes maker) {
         if (!part.equals(other)) {
             part = other;
             setAccessibleText(other.title());

@@ -34,7 +34,7 @@ final class PictureNodes {
 
     void show(Picture picture) {
         Map<String, PartNode> next = new LinkedHashMap<>();
-        for (Mark.Part part : partsOf(picture)) {
+        for (Mark.PartMarks part : partsOf(picture)) {
             PartNode known = parts.get(part.key());
             if (known == null) {
                 next.put(part.key(), new PartNode(part, maker));
@@ -55,18 +55,18 @@ final class PictureNodes {
     }
 
     /** Marks that belong to nothing become parts without a name, one for each stretch of them. */
-    private static List<Mark.Part> partsOf(Picture picture) {
-        List<Mark.Part> all = new ArrayList<>();
+    private static List<Mark.PartMarks> partsOf(Picture picture) {
+        List<Mark.PartMarks> all = new ArrayList<>();
         List<Mark> loose = new ArrayList<>();
         Map<String, Integer> seen = new HashMap<>();
         for (Mark mark : picture.marks()) {
-            if (mark instanceof Mark.Part part) {
+            if (mark instanceof Mark.PartMarks part) {
                 flush(all, loose);
                 int times = seen.merge(part.key(), 1, Integer::sum);
                 all.add(
                         times == 1
                                 ? part
-                                : new Mark.Part(
+                                : new Mark.PartMarks(
                                         part.key() + '\n' + times, part.title(), part.marks()));
             } else if (mark instanceof Mark.Path || mark instanceof Mark.Text) {
                 loose.add(mark);
@@ -76,9 +76,9 @@ final class PictureNodes {
         return all;
     }
 
-    private static void flush(List<Mark.Part> all, List<Mark> loose) {
+    private static void flush(List<Mark.PartMarks> all, List<Mark> loose) {
         if (!loose.isEmpty()) {
-            all.add(new Mark.Part("\n" + all.size(), "", List.copyOf(loose)));
+            all.add(new Mark.PartMarks("\n" + all.size(), "", List.copyOf(loose)));
             loose.clear();
         }
     }

@@ -27,7 +27,7 @@ import stillturning.report.drawing.layout.SymbolPosition;
 
 /**
  * A diagram to look at and to work on: moved, enlarged, pointed at by mouse and by keys. What is
- * pointed at is told by its key, as in {@link stillturning.report.drawing.Mark.Part}.
+ * pointed at is told by its key, as in {@link stillturning.report.drawing.Mark.PartMarks}.
  *
  * <p>Arrow keys move the picture until Enter goes to its symbols; then they go from one to the
  * next, and Escape goes back.
@@ -60,7 +60,7 @@ public final class PictureView extends Region {
 
     /** Takes what has been dragged onto the paper. */
     @FunctionalInterface
-    public interface Drop {
+    public interface DropTarget {
         /**
          * Takes a text dropped at a place of the picture, over a symbol or line if one is there.
          */
@@ -91,7 +91,7 @@ public final class PictureView extends Region {
     private Consumer<String> onOpen = key -> {};
     private Menu onMenu = (key, x, y) -> {};
     private @Nullable BiConsumer<SymbolPort, SymbolPort> onJoin;
-    private @Nullable Drop onDrop;
+    private @Nullable DropTarget onDrop;
 
     /** A view without a picture. */
     public PictureView() {
@@ -188,7 +188,7 @@ public final class PictureView extends Region {
     }
 
     /** Lets texts be dropped onto the paper. */
-    public void setOnDrop(Drop action) {
+    public void setOnDrop(DropTarget action) {
         onDrop = action;
     }
 
@@ -287,7 +287,7 @@ public final class PictureView extends Region {
         return Optional.ofNullable(onJoin);
     }
 
-    Optional<Drop> dropping() {
+    Optional<DropTarget> dropping() {
         return Optional.ofNullable(onDrop);
     }
 

@@ -30,7 +30,7 @@ public final class Printing {
      *
      * @param caution what must stand on everything that is printed for use in an aircraft
      */
-    public record Words(String title, LocalDate date, String caution) {}
+    public record PageWords(String title, LocalDate date, String caution) {}
 
     private Printing() {}
 
@@ -52,7 +52,7 @@ public final class Printing {
      *
      * @return whether it went to the printer
      */
-    public static boolean print(Picture picture, Words words, PrinterJob job) {
+    public static boolean print(Picture picture, PageWords words, PrinterJob job) {
         PageLayout page =
                 job.getPrinter()
                         .createPageLayout(
@@ -70,7 +70,7 @@ public final class Printing {
     }
 
     /** One page of the size given (points). */
-    static Node page(Picture picture, Words words, double width, double height) {
+    static Node page(Picture picture, PageWords words, double width, double height) {
         Pane page = new Pane();
         page.setPrefSize(width, height);
         page.resize(width, height);

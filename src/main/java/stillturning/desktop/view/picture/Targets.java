@@ -57,7 +57,7 @@ final class Targets {
                 .findFirst();
     }
 
-    Optional<SymbolPosition.Landing> landing(SymbolPort port) {
+    Optional<SymbolPosition.LineLanding> landing(SymbolPort port) {
         return Optional.ofNullable(spots.get(port.symbol())).stream()
                 .flatMap(spot -> spot.ports().stream())
                 .filter(landing -> landing.port().equals(port.port()))

@@ -87,7 +87,7 @@ final class ProposalSheet extends VBox {
     }
 
     private static String size(Resize resize, String size) {
-        return resize.of() == Resize.Of.WIRE ? "AWG " + size : size;
+        return resize.of() == Resize.ResizedThing.WIRE ? "AWG " + size : size;
     }
 
     private static TableColumn<Resize, String> column(String head, Function<Resize, String> words) {

@@ -24,7 +24,7 @@ import javafx.stage.DirectoryChooser;
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.Folded;
-import stillturning.desktop.view.Folded.Leaf;
+import stillturning.desktop.view.Folded.FoldedPane;
 import stillturning.desktop.view.ItemCell;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.viewmodel.Desk;
@@ -57,7 +57,9 @@ public final class SizeArea implements Area {
                             Orientation.HORIZONTAL,
                             BROAD,
                             new double[] {CONTENTS_SHARE},
-                            List.of(new Leaf("Sheets", contents), new Leaf("Sheet", sheet)))
+                            List.of(
+                                    new FoldedPane("Sheets", contents),
+                                    new FoldedPane("Sheet", sheet)))
                     .keeping(0)
                     .named("size-fold");
     private final BorderPane view = new BorderPane();

@@ -11,13 +11,13 @@ import javafx.scene.layout.HBox;
 final class ChoiceQuestion<T> extends HBox {
 
     /** One answer. */
-    record Answer<T>(T value, String words) {}
+    record ChoiceOption<T>(T value, String words) {}
 
-    ChoiceQuestion(String question, ObjectProperty<T> answer, List<Answer<T>> answers) {
+    ChoiceQuestion(String question, ObjectProperty<T> answer, List<ChoiceOption<T>> answers) {
         getStyleClass().add("choices");
         setAccessibleRole(AccessibleRole.PARENT);
         ToggleGroup group = new ToggleGroup();
-        for (Answer<T> given : answers) {
+        for (ChoiceOption<T> given : answers) {
             RadioButton button = new RadioButton(given.words());
             button.setToggleGroup(group);
             button.setMinWidth(USE_PREF_SIZE);

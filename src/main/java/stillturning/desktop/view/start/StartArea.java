@@ -24,14 +24,14 @@ import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.view.Showing;
-import stillturning.desktop.view.start.ChoiceQuestion.Answer;
+import stillturning.desktop.view.start.ChoiceQuestion.ChoiceOption;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.desktop.viewmodel.start.NewStudy;
 import stillturning.desktop.viewmodel.start.NewStudy.Begun;
+import stillturning.files.Starter.AirframeStructure;
+import stillturning.files.Starter.LoadProtection;
 import stillturning.files.Starter.Nominal;
-import stillturning.files.Starter.Protection;
-import stillturning.files.Starter.Structure;
 import stillturning.report.Cautions;
 
 /** Where a study begins: a few questions, the demo, or what was open before. */
@@ -115,7 +115,8 @@ public final class StartArea implements Area {
         title.textProperty().bindBidirectional(study.title());
         row(grid, "Name of the study", title);
         row(grid, "Goes into", place());
-        List<Answer<Integer>> counts = List.of(new Answer<>(1, "one"), new Answer<>(2, "two"));
+        List<ChoiceOption<Integer>> counts =
+                List.of(new ChoiceOption<>(1, "one"), new ChoiceOption<>(2, "two"));
         ask(grid, "Batteries", study.batteries(), counts);
         ask(grid, "Alternators", study.alternators(), counts);
         ask(grid, "Engine computers", study.computers(), counts);
@@ -125,22 +126,22 @@ public final class StartArea implements Area {
                 "Protected and switched by",
                 study.protection(),
                 List.of(
-                        new Answer<>(Protection.BREAKERS, "breakers"),
-                        new Answer<>(Protection.SOLID_STATE, "solid state")));
+                        new ChoiceOption<>(LoadProtection.BREAKERS, "breakers"),
+                        new ChoiceOption<>(LoadProtection.SOLID_STATE, "solid state")));
         ask(
                 grid,
                 "Voltage while charging",
                 study.nominal(),
                 List.of(
-                        new Answer<>(Nominal.FOURTEEN_VOLTS, "14 V"),
-                        new Answer<>(Nominal.TWENTY_EIGHT_VOLTS, "28 V")));
+                        new ChoiceOption<>(Nominal.FOURTEEN_VOLTS, "14 V"),
+                        new ChoiceOption<>(Nominal.TWENTY_EIGHT_VOLTS, "28 V")));
         ask(
                 grid,
                 "Structure that leads current",
                 study.structure(),
                 List.of(
-                        new Answer<>(Structure.METAL, "metal"),
-                        new Answer<>(Structure.NONE, "none (wood, composite)")));
+                        new ChoiceOption<>(AirframeStructure.METAL, "metal"),
+                        new ChoiceOption<>(AirframeStructure.NONE, "none (wood, composite)")));
         Button make = Controls.button("Make the study", "make-study", () -> take(study.begin()));
         make.setDefaultButton(true);
         make.getStyleClass().add("accent");
@@ -229,7 +230,10 @@ public final class StartArea implements Area {
     }
 
     private static <T> void ask(
-            GridPane grid, String question, ObjectProperty<T> answer, List<Answer<T>> answers) {
+            GridPane grid,
+            String question,
+            ObjectProperty<T> answer,
+            List<ChoiceOption<T>> answers) {
         row(grid, question, new ChoiceQuestion<>(question, answer, answers));
     }
 

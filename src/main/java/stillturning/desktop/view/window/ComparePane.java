@@ -13,8 +13,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import stillturning.desktop.draft.Conflict;
-import stillturning.desktop.draft.Conflict.Choice;
 import stillturning.desktop.draft.Conflict.Dispute;
+import stillturning.desktop.draft.Conflict.KeptText;
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
@@ -22,20 +22,20 @@ import stillturning.desktop.view.Layout;
 /** The two texts of a file that was changed here and outside, side by side in each place. */
 final class ComparePane extends VBox {
 
-    private final List<Choice> choices = new ArrayList<>();
+    private final List<KeptText> choices = new ArrayList<>();
 
     /**
      * @param resolve takes a choice for each place
      * @param leave goes back to what was shown
      */
-    ComparePane(Conflict conflict, Consumer<List<Choice>> resolve, Runnable leave) {
+    ComparePane(Conflict conflict, Consumer<List<KeptText>> resolve, Runnable leave) {
         setId("compare");
         getStyleClass().add("area-pane");
         VBox places = new VBox();
         places.getStyleClass().add("compare-places");
         List<Dispute> disputes = conflict.disputes();
         for (int i = 0; i < disputes.size(); i++) {
-            choices.add(Choice.MINE);
+            choices.add(KeptText.MINE);
             places.getChildren().add(place(i, disputes.get(i)));
         }
         ScrollPane scroll = new ScrollPane();
@@ -64,8 +64,8 @@ final class ComparePane extends VBox {
         ToggleGroup group = new ToggleGroup();
         HBox both =
                 new HBox(
-                        side(number, group, Choice.MINE, dispute.mine()),
-                        side(number, group, Choice.THEIRS, dispute.theirs()));
+                        side(number, group, KeptText.MINE, dispute.mine()),
+                        side(number, group, KeptText.THEIRS, dispute.theirs()));
         both.getStyleClass().add("compare-both");
         Label before =
                 Labels.remark(
@@ -77,8 +77,8 @@ final class ComparePane extends VBox {
         return new VBox(before, both);
     }
 
-    private Node side(int number, ToggleGroup group, Choice choice, String text) {
-        boolean mine = choice == Choice.MINE;
+    private Node side(int number, ToggleGroup group, KeptText choice, String text) {
+        boolean mine = choice == KeptText.MINE;
         RadioButton button = new RadioButton(mine ? "Mine" : "From outside");
         button.setId((mine ? "mine-" : "theirs-") + number);
         button.setAccessibleText(button.getText() + ": " + text.strip());

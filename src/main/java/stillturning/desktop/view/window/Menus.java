@@ -19,7 +19,7 @@ import stillturning.desktop.view.Controls;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Settings;
-import stillturning.desktop.viewmodel.Settings.Beside;
+import stillturning.desktop.viewmodel.Settings.SidePanels;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.drawing.Paper;
 
@@ -85,7 +85,9 @@ final class Menus extends MenuBar {
                                         "What can be added, in Draw",
                                         now -> now.beside().additions(),
                                         (now, on) ->
-                                                now.with(new Beside(on, now.beside().values())))),
+                                                now.with(
+                                                        new SidePanels(
+                                                                on, now.beside().values())))),
                         key(
                                 KeyCode.F8,
                                 chosen(
@@ -93,7 +95,8 @@ final class Menus extends MenuBar {
                                         now -> now.beside().values(),
                                         (now, on) ->
                                                 now.with(
-                                                        new Beside(now.beside().additions(), on)))),
+                                                        new SidePanels(
+                                                                now.beside().additions(), on)))),
                         new SeparatorMenuItem(),
                         item("Larger letters", combination(KeyCode.PERIOD), () -> window.scale(1)),
                         item("Smaller letters", combination(KeyCode.COMMA), () -> window.scale(-1)),

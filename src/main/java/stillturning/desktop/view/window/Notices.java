@@ -11,7 +11,7 @@ import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.Notice;
 import stillturning.desktop.viewmodel.Notice.Reply;
-import stillturning.desktop.viewmodel.Notice.Weight;
+import stillturning.desktop.viewmodel.Notice.Severity;
 
 /**
  * What the user should know, above the area, until it is answered or put away; never in the way.
@@ -44,7 +44,7 @@ final class Notices extends VBox {
         getChildren().add(bar);
     }
 
-    private static String sign(Weight weight) {
+    private static String sign(Severity weight) {
         return switch (weight) {
             case NEWS -> "\u2139";
             case CARE -> "\u26A0";
@@ -52,7 +52,7 @@ final class Notices extends VBox {
         };
     }
 
-    private static String style(Weight weight) {
+    private static String style(Severity weight) {
         return switch (weight) {
             case NEWS -> "accent";
             case CARE -> "warning";

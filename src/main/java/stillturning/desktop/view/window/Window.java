@@ -43,7 +43,7 @@ import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.FileUpkeep;
 import stillturning.desktop.viewmodel.Notice;
-import stillturning.desktop.viewmodel.Notice.Weight;
+import stillturning.desktop.viewmodel.Notice.Severity;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.desktop.viewmodel.SettingsFile;
 import stillturning.desktop.viewmodel.start.NewStudy;
@@ -249,7 +249,7 @@ public final class Window {
         notices.show(
                 Notice.of(
                         "opening",
-                        Weight.WRONG,
+                        Severity.WRONG,
                         folder
                                 + " cannot be opened: "
                                 + wrong.getMessage()
@@ -340,7 +340,7 @@ public final class Window {
         settings.set(
                 settings.get()
                         .with(
-                                new Settings.Frame(
+                                new Settings.WindowFrame(
                                         stage.getX(),
                                         stage.getY(),
                                         stage.getWidth(),
@@ -360,7 +360,7 @@ public final class Window {
             notices.show(
                     Notice.of(
                             "settings",
-                            Weight.CARE,
+                            Severity.CARE,
                             "Settings cannot be kept ("
                                     + unwritable.getMessage()
                                     + "); they hold until the program ends."));

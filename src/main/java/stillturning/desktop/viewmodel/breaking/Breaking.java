@@ -58,7 +58,7 @@ public final class Breaking {
     private Optional<Request> answered = Optional.empty();
 
     /** What was painted last. */
-    private record Painted(PlayedFailure of, DrawingStates.Shown shown, Picture picture) {}
+    private record Painted(PlayedFailure of, DrawingStates.ShownStates shown, Picture picture) {}
 
     public Breaking(Desk desk) {
         this.desk = desk;
@@ -176,7 +176,7 @@ public final class Breaking {
 
     @SuppressWarnings("ReferenceEquality") // comparing whole stories would cost more than painting
     private Picture picture(PlayedFailure of) {
-        DrawingStates.Shown now = of.looksAt(pilot.get(), scrubber.seconds().get());
+        DrawingStates.ShownStates now = of.looksAt(pilot.get(), scrubber.seconds().get());
         if (painted.filter(p -> p.of == of && p.shown.equals(now)).isEmpty()) {
             painted = Optional.of(new Painted(of, now, of.laid().picture(now)));
         }
@@ -189,14 +189,14 @@ public final class Breaking {
     }
 
     /** The story in words. */
-    public List<EventLines.Line> lines() {
+    public List<EventLines.EventLine> lines() {
         return story().map(w -> EventLines.of(w.story())).orElse(List.of()).stream()
                 .map(this::spoken)
                 .toList();
     }
 
-    private EventLines.Line spoken(EventLines.Line line) {
-        return new EventLines.Line(
+    private EventLines.EventLine spoken(EventLines.EventLine line) {
+        return new EventLines.EventLine(
                 line.number(),
                 line.seconds(),
                 line.time(),

@@ -20,7 +20,7 @@ import stillturning.parts.FailureMode;
 import stillturning.parts.Part;
 import stillturning.report.FailureRows;
 import stillturning.yaml.LooseNames;
-import stillturning.yaml.LooseNames.Name;
+import stillturning.yaml.LooseNames.LooseName;
 import stillturning.yaml.LooseNames.Named;
 
 /** Everything that can be made to happen in one candidate, and how to find it by a few words. */
@@ -76,7 +76,7 @@ public final class FailureChoices {
             String kind, Failure failure, Map<String, String> left) {
         FailureChoice choice =
                 new FailureChoice(kind, Optional.empty(), failure.name(), failure, left);
-        return new Named<>(choice, List.of(Name.of(failure.name())));
+        return new Named<>(choice, List.of(LooseName.of(failure.name())));
     }
 
     private static Stream<Named<FailureChoice>> ofPart(Part part) {
@@ -92,13 +92,13 @@ public final class FailureChoices {
                         mode.name(),
                         failure,
                         Map.of());
-        List<Name> names =
+        List<LooseName> names =
                 Stream.of(part.id(), part.tag().label())
                         .distinct()
                         .flatMap(
                                 called ->
                                         FailureWords.of(mode).stream()
-                                                .map(words -> new Name(called, words)))
+                                                .map(words -> new LooseName(called, words)))
                         .toList();
         return new Named<>(choice, names);
     }

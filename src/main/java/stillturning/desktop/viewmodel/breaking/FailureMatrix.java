@@ -30,10 +30,10 @@ import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.model.Candidate;
 import stillturning.report.FailureRows;
-import stillturning.report.FailureRows.Row;
+import stillturning.report.FailureRows.FailureRow;
 import stillturning.report.Spoken;
 import stillturning.yaml.LooseNames;
-import stillturning.yaml.LooseNames.Name;
+import stillturning.yaml.LooseNames.LooseName;
 import stillturning.yaml.LooseNames.Named;
 
 /** All failures by candidate: filtered, put into groups and in order. */
@@ -83,7 +83,7 @@ public final class FailureMatrix {
      * @param below how many failures stand below it; 0 for a failure
      * @param row the failure and its verdicts; empty for a heading
      */
-    public record MatrixLine(String name, int below, Optional<Row> row) {
+    public record MatrixLine(String name, int below, Optional<FailureRow> row) {
 
         /** What is to be read in it. */
         public String words() {
@@ -132,7 +132,7 @@ public final class FailureMatrix {
     private final ObservableList<MatrixLine> lines = FXCollections.observableArrayList();
     private final ObservableList<MatrixLine> linesToRead =
             FXCollections.unmodifiableObservableList(lines);
-    private List<Row> rows = List.of();
+    private List<FailureRow> rows = List.of();
     private List<String> candidates = List.of();
 
     public FailureMatrix(Desk desk) {
@@ -163,7 +163,7 @@ public final class FailureMatrix {
     }
 
     /** By the labels of the first candidate that can have it. */
-    private String called(Row row, String name) {
+    private String called(FailureRow row, String name) {
         return IntStream.range(0, candidates.size())
                 .filter(i -> row.byCandidate().get(i).isPresent())
                 .mapToObj(candidates::get)
@@ -186,7 +186,7 @@ public final class FailureMatrix {
 
     /** Kinds of which something fails. */
     public List<String> kinds() {
-        return rows.stream().map(Row::kind).distinct().toList();
+        return rows.stream().map(FailureRow::kind).distinct().toList();
     }
 
     /** How many failures there are, and how many of them are shown. */
@@ -198,7 +198,7 @@ public final class FailureMatrix {
     }
 
     /** Opens the story of a cell; nothing where the candidate has no such part. */
-    public void open(Row row, int candidate) {
+    public void open(FailureRow row, int candidate) {
         if (row.byCandidate().get(candidate).isPresent()) {
             desk.go(Destination.of(AreaName.BREAK, candidates.get(candidate), row.failure()));
         }
@@ -213,11 +213,11 @@ public final class FailureMatrix {
     }
 
     private void arrange() {
-        Map<String, List<Row>> groups = new LinkedHashMap<>();
-        Function<Row, String> heading = heading();
-        List<Row> kept = new ArrayList<>(filtered());
+        Map<String, List<FailureRow>> groups = new LinkedHashMap<>();
+        Function<FailureRow, String> heading = heading();
+        List<FailureRow> kept = new ArrayList<>(filtered());
         if (arrangement.grouping.get() == Grouping.OUTCOME) {
-            kept.sort(Comparator.comparing(Row::worst));
+            kept.sort(Comparator.comparing(FailureRow::worst));
         }
         kept.forEach(r -> groups.computeIfAbsent(heading.apply(r), h -> new ArrayList<>()).add(r));
         List<MatrixLine> arranged = new ArrayList<>();
@@ -235,8 +235,8 @@ public final class FailureMatrix {
         lines.setAll(arranged);
     }
 
-    private List<Row> filtered() {
-        List<Named<Row>> named =
+    private List<FailureRow> filtered() {
+        List<Named<FailureRow>> named =
                 rows.stream()
                         .filter(
                                 r ->
@@ -247,20 +247,20 @@ public final class FailureMatrix {
                                                 .orElse(true))
                         .filter(r -> arrangement.outcome.get().map(o -> comesTo(r, o)).orElse(true))
                         .filter(r -> !arrangement.differingOnly.get() || differs(r))
-                        .map(r -> new Named<>(r, List.of(Name.of(r.failure()))))
+                        .map(r -> new Named<>(r, List.of(LooseName.of(r.failure()))))
                         .toList();
-        Set<Row> fitting = Collections.newSetFromMap(new IdentityHashMap<>());
+        Set<FailureRow> fitting = Collections.newSetFromMap(new IdentityHashMap<>());
         fitting.addAll(LooseNames.fitting(arrangement.search.get(), named));
         return rows.stream().filter(fitting::contains).toList();
     }
 
-    private static boolean comesTo(Row row, Outcome outcome) {
+    private static boolean comesTo(FailureRow row, Outcome outcome) {
         return row.byCandidate().stream()
                 .flatMap(Optional::stream)
                 .anyMatch(v -> v.outcome() == outcome);
     }
 
-    private static boolean differs(Row row) {
+    private static boolean differs(FailureRow row) {
         return row.byCandidate().stream()
                         .flatMap(Optional::stream)
                         .map(Verdict::outcome)
@@ -269,31 +269,32 @@ public final class FailureMatrix {
                 > 1;
     }
 
-    private Function<Row, String> heading() {
+    private Function<FailureRow, String> heading() {
         return switch (arrangement.grouping.get()) {
-            case KIND -> Row::kind;
+            case KIND -> FailureRow::kind;
             case PART -> FailureMatrix::part;
             case OUTCOME -> row -> row.worst().words();
             case NONE -> row -> "";
         };
     }
 
-    private static String part(Row row) {
+    private static String part(FailureRow row) {
         int end = row.failure().indexOf(": ");
         return end < 0 ? row.kind() : row.failure().substring(0, end);
     }
 
-    private Comparator<Row> comparator() {
-        Comparator<Row> byName = Comparator.comparing(r -> r.failure().toLowerCase(Locale.ROOT));
+    private Comparator<FailureRow> comparator() {
+        Comparator<FailureRow> byName =
+                Comparator.comparing(r -> r.failure().toLowerCase(Locale.ROOT));
         return switch (arrangement.order.get()) {
-            case WORST -> Comparator.comparing(Row::worst).thenComparing(byName);
+            case WORST -> Comparator.comparing(FailureRow::worst).thenComparing(byName);
             case NAME -> byName;
             case CANDIDATE -> Comparator.comparingInt(this::graveness).thenComparing(byName);
         };
     }
 
     /** Grave first, what the candidate has not last. */
-    private int graveness(Row row) {
+    private int graveness(FailureRow row) {
         int column = arrangement.orderedBy.get().map(candidates::indexOf).orElse(0);
         return row.byCandidate()
                 .get(Math.max(0, column))

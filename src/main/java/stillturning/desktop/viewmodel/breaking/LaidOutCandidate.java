@@ -30,7 +30,7 @@ public record LaidOutCandidate(
     }
 
     /** The picture in a state. */
-    public Picture picture(DrawingStates.Shown shown) {
+    public Picture picture(DrawingStates.ShownStates shown) {
         return sheet.picture(
                 drawn.diagram().looking(shown.symbols(), shown.lines(), shown.glyphs()));
     }

@@ -9,7 +9,7 @@ import stillturning.parts.Load;
 import stillturning.parts.element.Tolerance;
 import stillturning.report.EventLines;
 import stillturning.story.Snapshot;
-import stillturning.story.StateBar.Doing;
+import stillturning.story.StateBar.Activity;
 import stillturning.story.WatchedStory;
 
 /** What each load has at any instant of a story: its voltage, and what becomes of it. */
@@ -19,7 +19,7 @@ public final class LoadsNow {
     private final List<Watched> loads = new ArrayList<>();
 
     /** How well a load is supplied. */
-    public enum Supply {
+    public enum LoadSupply {
         /** It works with what it needs. */
         ENOUGH("\u2714"),
         /** It goes on with less than its minimum: it rides through, or has a battery of its own. */
@@ -32,7 +32,7 @@ public final class LoadsNow {
 
         private final String sign;
 
-        Supply(String sign) {
+        LoadSupply(String sign) {
             this.sign = sign;
         }
 
@@ -49,15 +49,15 @@ public final class LoadsNow {
      * @param has its voltage against what it needs, in words
      * @param does what it does, and until when, in words
      */
-    public record LoadNow(String name, Supply supply, String has, String does) {}
+    public record LoadNow(String name, LoadSupply supply, String has, String does) {}
 
-    private record Watched(Load load, int plus, int minus, List<Change> changes) {
+    private record Watched(Load load, int plus, int minus, List<SupplyChange> changes) {
         double volts(Snapshot frame) {
             return frame.volts(plus) - frame.volts(minus);
         }
     }
 
-    private record Change(double seconds, Doing doing) {}
+    private record SupplyChange(double seconds, Activity doing) {}
 
     LoadsNow(PlayedFailure played, WatchedStory story) {
         this.story = story;
@@ -81,12 +81,12 @@ public final class LoadsNow {
     }
 
     private void watch(Load load, int plus, int minus) {
-        List<Change> changes = new ArrayList<>();
-        Optional<Doing> before = Optional.empty();
+        List<SupplyChange> changes = new ArrayList<>();
+        Optional<Activity> before = Optional.empty();
         for (Snapshot frame : story.frames()) {
-            Doing now = frame.doing(load.id());
+            Activity now = frame.doing(load.id());
             if (before.isEmpty() || before.get() != now) {
-                changes.add(new Change(frame.seconds(), now));
+                changes.add(new SupplyChange(frame.seconds(), now));
                 before = Optional.of(now);
             }
         }
@@ -101,7 +101,7 @@ public final class LoadsNow {
 
     private static LoadNow at(Watched of, Snapshot frame, double seconds) {
         double volts = of.volts(frame);
-        Supply supply = supply(of.load.tolerance(), frame.doing(of.load.id()), volts);
+        LoadSupply supply = supply(of.load.tolerance(), frame.doing(of.load.id()), volts);
         String has =
                 String.format(
                         Locale.ROOT,
@@ -112,15 +112,15 @@ public final class LoadsNow {
         return new LoadNow(of.load.tag().label(), supply, has, does);
     }
 
-    private static Supply supply(Tolerance tolerance, Doing doing, double volts) {
+    private static LoadSupply supply(Tolerance tolerance, Activity doing, double volts) {
         return switch (doing) {
             case WORKS ->
                     volts > tolerance.withstandVolts()
-                            ? Supply.TOO_MUCH
-                            : byItself(tolerance, volts) ? Supply.LOW : Supply.ENOUGH;
-            case STARVED -> Supply.LOW;
-            case SWITCHED_OFF -> Supply.OFF;
-            case RUNS, FALTERS, STOPPED -> Supply.STOPPED;
+                            ? LoadSupply.TOO_MUCH
+                            : byItself(tolerance, volts) ? LoadSupply.LOW : LoadSupply.ENOUGH;
+            case STARVED -> LoadSupply.LOW;
+            case SWITCHED_OFF -> LoadSupply.OFF;
+            case RUNS, FALTERS, STOPPED -> LoadSupply.STOPPED;
         };
     }
 
@@ -128,10 +128,10 @@ public final class LoadsNow {
         return tolerance.ownBattery().isPresent() && volts < tolerance.minimumVolts();
     }
 
-    private static String does(Doing doing, Supply supply) {
+    private static String does(Activity doing, LoadSupply supply) {
         return switch (supply) {
             case ENOUGH -> "works";
-            case LOW -> doing == Doing.STARVED ? "rides through" : "works on its own battery";
+            case LOW -> doing == Activity.STARVED ? "rides through" : "works on its own battery";
             case TOO_MUCH -> "works, with more than it withstands for long";
             case STOPPED -> "has stopped";
             case OFF -> "switched off";
@@ -147,7 +147,7 @@ public final class LoadsNow {
                 .orElse("");
     }
 
-    private static String coming(Change change) {
+    private static String coming(SupplyChange change) {
         return switch (change.doing) {
             case RUNS, WORKS -> ", works again in ";
             case STARVED -> ", falls below its minimum in ";

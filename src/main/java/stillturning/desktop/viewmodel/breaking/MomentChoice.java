@@ -6,7 +6,7 @@ import stillturning.assess.Assess;
 import stillturning.model.Study;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
-import stillturning.story.Moment.Span;
+import stillturning.story.Moment.FlightSpan;
 
 /** A moment of the flight that can be chosen, in words. */
 public record MomentChoice(Moment moment, String words) {
@@ -22,7 +22,7 @@ public record MomentChoice(Moment moment, String words) {
 
     private static String words(Moment moment) {
         String start = moment.batteries() == Batteries.TIRED ? " after a hard start" : "";
-        String then = moment.span() == Span.FLOWN ? ", then landing" : "";
+        String then = moment.span() == FlightSpan.FLOWN ? ", then landing" : "";
         return moment.phase() + start + then;
     }
 }

@@ -65,7 +65,7 @@ public record PilotStep(
     }
 
     private static PilotStep of(Procedure procedure, Story story) {
-        Optional<String> automatic = procedure.doing().automatic();
+        Optional<String> automatic = procedure.execution().automatic();
         OptionalDouble called =
                 story.of(Kind.CUE).stream()
                         .filter(cue -> procedure.when().contains(cue.part()))

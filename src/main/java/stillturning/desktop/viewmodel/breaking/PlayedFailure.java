@@ -72,7 +72,7 @@ public record PlayedFailure(
     }
 
     /** How the drawing looks at a time (s) with a pilot of this kind. */
-    public DrawingStates.Shown looksAt(Pilot pilot, double seconds) {
+    public DrawingStates.ShownStates looksAt(Pilot pilot, double seconds) {
         return looks.at(with(pilot).at(seconds));
     }
 

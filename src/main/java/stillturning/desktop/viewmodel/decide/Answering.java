@@ -13,7 +13,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import stillturning.assess.Assessment;
 import stillturning.assess.exchange.EqualBatteries;
-import stillturning.desktop.viewmodel.BackgroundWork.Progress;
+import stillturning.desktop.viewmodel.BackgroundWork.WorkHandle;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.dossier.MarkedValues;
 import stillturning.dossier.MistakenFiles;
@@ -140,7 +140,7 @@ public final class Answering {
     }
 
     private static Slow found(
-            Assessment assessment, ReadStudy read, String fingerprint, Progress progress) {
+            Assessment assessment, ReadStudy read, String fingerprint, WorkHandle progress) {
         int most = EqualBatteries.mixes(assessment);
         AtomicInteger done = new AtomicInteger();
         progress.report(0, TRYING);

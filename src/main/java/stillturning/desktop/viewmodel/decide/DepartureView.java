@@ -11,7 +11,7 @@ import javafx.collections.ObservableList;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateDifferences;
-import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.DifferenceGroup;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.RankingOrder;
 
@@ -24,19 +24,20 @@ public final class DepartureView {
      * @param shifted how many failures end better and worse
      * @param changed how many that reach the engine came and went with parts
      */
-    public record Departure(
+    public record CandidateDeparture(
             String candidate,
             String title,
             String shifted,
             String changed,
             List<DifferenceRow> rows) {
-        public Departure {
+        public CandidateDeparture {
             rows = List.copyOf(rows);
         }
     }
 
-    private final ObservableList<Departure> departures = FXCollections.observableArrayList();
-    private final ObservableList<Departure> departuresShown =
+    private final ObservableList<CandidateDeparture> departures =
+            FXCollections.observableArrayList();
+    private final ObservableList<CandidateDeparture> departuresShown =
             FXCollections.unmodifiableObservableList(departures);
     private final ReadOnlyStringWrapper baseline = new ReadOnlyStringWrapper("");
     private final Supplier<UnitSystem> units;
@@ -46,7 +47,7 @@ public final class DepartureView {
     }
 
     /** Every candidate but the baseline, best first. */
-    public ObservableList<Departure> all() {
+    public ObservableList<CandidateDeparture> all() {
         return departuresShown;
     }
 
@@ -64,7 +65,7 @@ public final class DepartureView {
                                 "The study names no baseline. Write baseline: with the name of a"
                                         + " candidate's file into the study, and what the others"
                                         + " have, lack and suffer besides is listed here."));
-        List<Departure> all = new ArrayList<>();
+        List<CandidateDeparture> all = new ArrayList<>();
         if (assessment.isPresent() && from.isPresent()) {
             for (Appraisal appraisal : RankingOrder.of(assessment.get())) {
                 if (!appraisal.equals(from.get())) {
@@ -75,17 +76,25 @@ public final class DepartureView {
         departures.setAll(all);
     }
 
-    private Departure departure(Assessment assessment, Appraisal candidate, Appraisal from) {
+    private CandidateDeparture departure(
+            Assessment assessment, Appraisal candidate, Appraisal from) {
         List<DifferenceRow> rows =
                 Differences.of(assessment, CandidateDifferences.of(candidate, from), units.get());
         String shifted =
-                count(rows, Group.BETTER) + " better, " + count(rows, Group.WORSE) + " worse";
-        String changed = count(rows, Group.OWN) + " new, " + count(rows, Group.SPARED) + " gone";
-        return new Departure(
+                count(rows, DifferenceGroup.BETTER)
+                        + " better, "
+                        + count(rows, DifferenceGroup.WORSE)
+                        + " worse";
+        String changed =
+                count(rows, DifferenceGroup.OWN)
+                        + " new, "
+                        + count(rows, DifferenceGroup.SPARED)
+                        + " gone";
+        return new CandidateDeparture(
                 candidate.candidate().id(), candidate.candidate().title(), shifted, changed, rows);
     }
 
-    private static long count(List<DifferenceRow> rows, Group group) {
+    private static long count(List<DifferenceRow> rows, DifferenceGroup group) {
         return rows.stream().filter(r -> r.group() == group).count();
     }
 }

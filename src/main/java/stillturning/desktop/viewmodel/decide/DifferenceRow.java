@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param story failure to open, and the candidate that it is told of
  */
 public record DifferenceRow(
-        Group group,
+        DifferenceGroup group,
         String what,
         String here,
         String there,
@@ -19,7 +19,7 @@ public record DifferenceRow(
         Optional<CandidateFailure> story) {
 
     /** What kind of difference. */
-    public enum Group {
+    public enum DifferenceGroup {
         CRITERIA("Criteria"),
         REQUIREMENTS("Requirements"),
         PARTS("Parts"),
@@ -30,7 +30,7 @@ public record DifferenceRow(
 
         private final String words;
 
-        Group(String words) {
+        DifferenceGroup(String words) {
             this.words = words;
         }
 

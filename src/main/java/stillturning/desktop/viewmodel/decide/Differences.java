@@ -14,8 +14,8 @@ import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.DifferenceGroup;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Favours;
-import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
@@ -60,7 +60,7 @@ final class Differences {
 
     private void criterion(CriterionDifference d, Favours favours) {
         add(
-                Group.CRITERIA,
+                DifferenceGroup.CRITERIA,
                 d.criterion(),
                 value(d.criterion(), d.value()),
                 value(d.criterion(), d.referenceValue()),
@@ -82,7 +82,7 @@ final class Differences {
         String reason = "missed: " + missed.reason();
         boolean other = favours == Favours.FOR;
         add(
-                Group.REQUIREMENTS,
+                DifferenceGroup.REQUIREMENTS,
                 missed.gate(),
                 other ? "met" : reason,
                 other ? reason : "met",
@@ -99,7 +99,7 @@ final class Differences {
     }
 
     private void part(String kind, String here, String there) {
-        add(Group.PARTS, kind, here, there, Favours.NEITHER);
+        add(DifferenceGroup.PARTS, kind, here, there, Favours.NEITHER);
     }
 
     private static Map<String, String> byKind(List<Part> parts, Candidate of) {
@@ -109,13 +109,17 @@ final class Differences {
     }
 
     private void failures() {
-        contrast.shifts().stream().filter(Shift::better).forEach(s -> shift(s, Group.BETTER));
-        contrast.shifts().stream().filter(s -> !s.better()).forEach(s -> shift(s, Group.WORSE));
-        contrast.own().forEach(v -> only(Group.OWN, v));
-        contrast.spared().forEach(v -> only(Group.SPARED, v));
+        contrast.shifts().stream()
+                .filter(Shift::better)
+                .forEach(s -> shift(s, DifferenceGroup.BETTER));
+        contrast.shifts().stream()
+                .filter(s -> !s.better())
+                .forEach(s -> shift(s, DifferenceGroup.WORSE));
+        contrast.own().forEach(v -> only(DifferenceGroup.OWN, v));
+        contrast.spared().forEach(v -> only(DifferenceGroup.SPARED, v));
     }
 
-    private void shift(Shift shift, Group group) {
+    private void shift(Shift shift, DifferenceGroup group) {
         rows.add(
                 new DifferenceRow(
                         group,
@@ -127,9 +131,9 @@ final class Differences {
     }
 
     /** A failure that only one of the two can have, if it reaches the engine. */
-    private void only(Group group, Verdict verdict) {
+    private void only(DifferenceGroup group, Verdict verdict) {
         if (verdict.outcome().compareTo(Outcome.REDUNDANCY_LOST) < 0) {
-            boolean own = group == Group.OWN;
+            boolean own = group == DifferenceGroup.OWN;
             String failure = verdict.failure().name();
             String marked = marked(verdict.outcome());
             Candidate of =
@@ -154,7 +158,8 @@ final class Differences {
         return mark.sign() + " " + mark.word();
     }
 
-    private void add(Group group, String what, String here, String there, Favours favours) {
+    private void add(
+            DifferenceGroup group, String what, String here, String there, Favours favours) {
         rows.add(new DifferenceRow(group, what, here, there, favours, Optional.empty()));
     }
 }

@@ -12,8 +12,8 @@ import stillturning.assess.front.SearchLimits;
 import stillturning.assess.front.SearchWatch;
 import stillturning.assess.front.Tally;
 import stillturning.desktop.draft.Draft;
-import stillturning.desktop.viewmodel.BackgroundWork.Progress;
 import stillturning.desktop.viewmodel.BackgroundWork.Work;
+import stillturning.desktop.viewmodel.BackgroundWork.WorkHandle;
 import stillturning.desktop.viewmodel.offer.OfferedDrawing;
 import stillturning.dossier.exploration.Exploration;
 import stillturning.dossier.exploration.Explored;
@@ -24,7 +24,7 @@ import stillturning.files.move.Drawn;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
 import stillturning.report.explored.ExploredFront;
-import stillturning.report.explored.ExploredFront.Layout;
+import stillturning.report.explored.ExploredFront.ExploredLayout;
 import stillturning.report.explored.FrontBlocks;
 
 /**
@@ -34,7 +34,7 @@ import stillturning.report.explored.FrontBlocks;
  * @param stop ends it with what is found by then
  */
 record ExploreWork(Draft draft, SearchLimits most, int minutes, AtomicBoolean stop)
-        implements Work<ExploreWork.Held> {
+        implements Work<ExploreWork.HeldFront> {
 
     private static final Clock CLOCK = Clock.systemUTC();
 
@@ -44,14 +44,14 @@ record ExploreWork(Draft draft, SearchLimits most, int minutes, AtomicBoolean st
      * @param offers everything on the front that was not drawn before, by its name
      * @param fingerprint of the texts that it was found from
      */
-    record Held(ExploredFront front, List<OfferedDrawing> offers, String fingerprint) {
-        Held {
+    record HeldFront(ExploredFront front, List<OfferedDrawing> offers, String fingerprint) {
+        HeldFront {
             offers = List.copyOf(offers);
         }
     }
 
     @Override
-    public Held done(Progress progress) throws ChangeRefused {
+    public HeldFront done(WorkHandle progress) throws ChangeRefused {
         StudyReader reader = draft.reader();
         ReadStudy read = reader.reading().read();
         if (read.study().isEmpty()) {
@@ -59,13 +59,13 @@ record ExploreWork(Draft draft, SearchLimits most, int minutes, AtomicBoolean st
         }
         SearchWatch watch = new Told(progress, stop, CLOCK.instant(), Duration.ofMinutes(minutes));
         Explored found = Exploration.of(reader, read, Exploration.USUALLY_BY, most, watch);
-        return new Held(found.front(), offers(found), read.fingerprint());
+        return new HeldFront(found.front(), offers(found), read.fingerprint());
     }
 
     private static List<OfferedDrawing> offers(Explored found) throws ChangeRefused {
         FrontBlocks words = new FrontBlocks(found.front());
         List<OfferedDrawing> offers = new ArrayList<>();
-        for (Layout layout : found.front().front()) {
+        for (ExploredLayout layout : found.front().front()) {
             Drawn drawn = found.drawn().get(layout.id());
             if (drawn != null) {
                 String id = drawn.candidate().id();
@@ -88,11 +88,11 @@ record ExploreWork(Draft draft, SearchLimits most, int minutes, AtomicBoolean st
             ExploredFront front, CriterionName across, CriterionName upwards) {
         Set<String> drawn = new HashSet<>();
         List<TradeOff.Valued> all = new ArrayList<>();
-        for (Layout layout : front.drawings()) {
+        for (ExploredLayout layout : front.drawings()) {
             drawn.add(layout.id());
             all.add(valued(front, layout, new CriterionName[] {across, upwards}, false));
         }
-        for (Layout layout : front.front()) {
+        for (ExploredLayout layout : front.front()) {
             if (!drawn.contains(layout.id())) {
                 all.add(valued(front, layout, new CriterionName[] {across, upwards}, true));
             }
@@ -101,7 +101,7 @@ record ExploreWork(Draft draft, SearchLimits most, int minutes, AtomicBoolean st
     }
 
     private static TradeOff.Valued valued(
-            ExploredFront front, Layout layout, CriterionName[] axes, boolean found) {
+            ExploredFront front, ExploredLayout layout, CriterionName[] axes, boolean found) {
         return new TradeOff.Valued(
                 layout.id(),
                 found ? layout.id() : front.of(layout).candidate().title(),
@@ -112,7 +112,7 @@ record ExploreWork(Draft draft, SearchLimits most, int minutes, AtomicBoolean st
     }
 
     /** Tells how far it is, and ends it when its time is up. */
-    private record Told(Progress progress, AtomicBoolean stop, Instant begun, Duration time)
+    private record Told(WorkHandle progress, AtomicBoolean stop, Instant begun, Duration time)
             implements SearchWatch {
 
         @Override

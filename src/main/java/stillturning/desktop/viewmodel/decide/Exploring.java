@@ -58,7 +58,7 @@ public final class Exploring {
     private final ReadOnlyStringWrapper words = new ReadOnlyStringWrapper(INVITATION);
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
     private AtomicBoolean stop = new AtomicBoolean();
-    private Optional<ExploreWork.Held> held = Optional.empty();
+    private Optional<ExploreWork.HeldFront> held = Optional.empty();
     private String refusal = "";
 
     Exploring(Desk desk, OfferedDrawings offers) {
@@ -145,7 +145,7 @@ public final class Exploring {
                 () -> desk.go(new Destination(AreaName.DRAW, Optional.of(id), Optional.empty())));
     }
 
-    private void show(OfferedDrawing offer, ExploreWork.Held of) {
+    private void show(OfferedDrawing offer, ExploreWork.HeldFront of) {
         String heading =
                 "Layouts that meet every hard requirement and that nothing looked at outdoes.";
         offers.show(
@@ -154,7 +154,7 @@ public final class Exploring {
                 of.fingerprint());
     }
 
-    private void take(ExploreWork.Held found) {
+    private void take(ExploreWork.HeldFront found) {
         held = Optional.of(found);
         blocks.set(new FrontBlocks(found.front()).all());
         draw();

@@ -11,7 +11,7 @@ import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.assess.GuessVariation.Doubts;
 import stillturning.assess.Guesses;
-import stillturning.desktop.viewmodel.BackgroundWork.Progress;
+import stillturning.desktop.viewmodel.BackgroundWork.WorkHandle;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.dossier.Guessing;
 import stillturning.dossier.JointSearch;
@@ -48,7 +48,7 @@ public final class LongAnswers {
 
     /** Something to do at one assessment. */
     private interface Question<T> {
-        Optional<T> answer(Assessment assessment, Progress progress) throws UntoldStory;
+        Optional<T> answer(Assessment assessment, WorkHandle progress) throws UntoldStory;
     }
 
     private final Desk desk;
@@ -125,7 +125,7 @@ public final class LongAnswers {
                         });
     }
 
-    private static Consumer<String> steps(int most, String name, Progress progress) {
+    private static Consumer<String> steps(int most, String name, WorkHandle progress) {
         AtomicInteger done = new AtomicInteger();
         progress.report(0, name);
         return step -> {
@@ -134,7 +134,7 @@ public final class LongAnswers {
         };
     }
 
-    private static Optional<Card> card(Assessment assessment, ReadStudy read, Progress progress)
+    private static Optional<Card> card(Assessment assessment, ReadStudy read, WorkHandle progress)
             throws UntoldStory {
         Study study = assessment.study();
         String first = assessment.ranking().map(r -> r.leader().name()).orElse("");

@@ -17,7 +17,7 @@ import stillturning.report.drawing.plot.Ticks;
  * @param scale where values stand
  */
 public record TradeOffAxis(
-        CriterionName criterion, Sense sense, String words, List<Tick> ticks, Scale scale) {
+        CriterionName criterion, Sense sense, String words, List<Tick> ticks, AxisScale scale) {
 
     private static final int MOST_TICKS = 6;
 
@@ -34,7 +34,7 @@ public record TradeOffAxis(
     public record Tick(double share, String words) {}
 
     /** Lowest and highest value, and the place of the highest. */
-    record Scale(double low, double high, double end) {}
+    record AxisScale(double low, double high, double end) {}
 
     public TradeOffAxis {
         ticks = List.copyOf(ticks);
@@ -53,7 +53,7 @@ public record TradeOffAxis(
         double high = finite.getCount() == 0 ? 1 : finite.getMax();
         double least = whole(criterion) ? 2 : Math.max(Math.abs(high), 1) * 1e-2;
         double room = Math.max(0, least - (high - low)) / 2 + (high - low) * FREE;
-        Scale scale = new Scale(low - room, high + room, unlimited ? LIMITED : 1);
+        AxisScale scale = new AxisScale(low - room, high + room, unlimited ? LIMITED : 1);
         List<Tick> ticks = new ArrayList<>();
         for (double value : Ticks.within(scale.low, scale.high, MOST_TICKS).values()) {
             if (value >= 0 && (!whole(criterion) || value == Math.rint(value))) {
@@ -68,7 +68,7 @@ public record TradeOffAxis(
                 Assess.sense(criterion),
                 criterion.words() + unitWords(criterion, currency, units),
                 ticks,
-                new Scale(scale.low * unit, scale.high * unit, scale.end));
+                new AxisScale(scale.low * unit, scale.high * unit, scale.end));
     }
 
     /** Place of a value, from 0 to 1. */
@@ -86,7 +86,7 @@ public record TradeOffAxis(
         return sense == Sense.MORE_IS_BETTER ? 0 : 1;
     }
 
-    private static double share(Scale scale, double value) {
+    private static double share(AxisScale scale, double value) {
         return scale.end * (value - scale.low) / (scale.high - scale.low);
     }
 

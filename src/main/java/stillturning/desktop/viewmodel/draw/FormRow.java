@@ -22,7 +22,7 @@ public record FormRow(
         String label,
         String text,
         String otherwise,
-        Optional<Checked.Fault> fault) {
+        Optional<Checked.TextFault> fault) {
 
     /** What it means; empty if its name says it. */
     public String words() {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import stillturning.files.PartCatalogue;
-import stillturning.files.PartCatalogue.Kind;
+import stillturning.files.PartCatalogue.CatalogueKind;
 import stillturning.files.PartCatalogue.PartClass;
 
 /**
@@ -27,7 +27,7 @@ public record PaletteEntry(String kind, String ofClass, String words, List<Strin
                 .toList();
     }
 
-    private static PaletteEntry of(Kind kind, PartClass of) {
+    private static PaletteEntry of(CatalogueKind kind, PartClass of) {
         return new PaletteEntry(
                 kind.word(),
                 of.name(),

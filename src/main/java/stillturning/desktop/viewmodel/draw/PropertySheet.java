@@ -115,7 +115,7 @@ public final class PropertySheet {
     }
 
     /** What a reader would say of a text that is being typed. */
-    public Optional<Checked.Fault> fault(FormRow row, String text) {
+    public Optional<Checked.TextFault> fault(FormRow row, String text) {
         return row.field().check(text).fault();
     }
 

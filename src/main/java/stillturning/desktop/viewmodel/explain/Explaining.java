@@ -190,7 +190,7 @@ public final class Explaining {
 
     private void begin(Assessment assessment, ReadStudy read) {
         Study study = assessment.study();
-        KeptAnswers.About about = KeptAnswers.About.of(study, read);
+        KeptAnswers.AnswerBasis about = KeptAnswers.AnswerBasis.of(study, read);
         KeptAnswers known =
                 answers.filter(a -> a.isAbout(about)).orElseGet(() -> new KeptAnswers(about));
         answers = Optional.of(known);

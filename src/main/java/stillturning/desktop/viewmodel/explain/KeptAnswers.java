@@ -27,7 +27,7 @@ import stillturning.sizing.result.SizingReport;
 final class KeptAnswers implements Kept {
 
     /** All that reaches an answer. */
-    record About(
+    record AnswerBasis(
             Study.Aircraft aircraft,
             Study.Goals goals,
             List<Candidate> candidates,
@@ -35,8 +35,8 @@ final class KeptAnswers implements Kept {
             Installation installation,
             List<Assumption> assumptions) {
 
-        static About of(Study study, ReadStudy read) {
-            return new About(
+        static AnswerBasis of(Study study, ReadStudy read) {
+            return new AnswerBasis(
                     study.aircraft(),
                     study.goals(),
                     study.candidates(),
@@ -48,7 +48,7 @@ final class KeptAnswers implements Kept {
 
     private record Key(String events, SearchBlock block) {}
 
-    private final About about;
+    private final AnswerBasis about;
     private final Map<Key, Searched> blocks = new HashMap<>();
     private Optional<List<SizingReport>> sizes = Optional.empty();
     private Optional<Guesses> guesses = Optional.empty();
@@ -57,11 +57,11 @@ final class KeptAnswers implements Kept {
     private Optional<Jointness> together = Optional.empty();
     private Optional<Chapter> groundTest = Optional.empty();
 
-    KeptAnswers(About about) {
+    KeptAnswers(AnswerBasis about) {
         this.about = about;
     }
 
-    boolean isAbout(About other) {
+    boolean isAbout(AnswerBasis other) {
         return about.equals(other);
     }
 

@@ -7,9 +7,9 @@ import stillturning.assess.Assess;
 import stillturning.assess.GuessVariation.Doubts;
 import stillturning.assess.Guesses;
 import stillturning.assess.exchange.EqualBatteries;
-import stillturning.desktop.viewmodel.BackgroundWork.Progress;
+import stillturning.desktop.viewmodel.BackgroundWork.WorkHandle;
 import stillturning.dossier.Dossier;
-import stillturning.dossier.Dossier.Asked;
+import stillturning.dossier.Dossier.FurtherAnswers;
 import stillturning.dossier.Dossier.Jointness;
 import stillturning.dossier.GroundTestWork;
 import stillturning.dossier.Guessing;
@@ -80,7 +80,7 @@ final class PageWork {
      * @throws UntoldStory if no candidate could be asked what its failures do together, or the
      *     first two could not be held against each other
      */
-    String page(Progress progress) throws UntoldStory {
+    String page(WorkHandle progress) throws UntoldStory {
         WorkProgress course = planned(progress);
         if (answers.equal().isEmpty()) {
             answers.equal(equal(course));
@@ -102,7 +102,7 @@ final class PageWork {
         }
         progress.report(-1, "Setting the page");
         return dossier.page(
-                new Asked(
+                new FurtherAnswers(
                         contents.guesses() ? answers.guesses() : Optional.empty(),
                         contents.sizes() ? answers.sizes().orElse(List.of()) : List.of(),
                         contents.together() ? answers.together() : Optional.empty(),
@@ -112,7 +112,7 @@ final class PageWork {
                         Optional.empty()));
     }
 
-    private WorkProgress planned(Progress progress) {
+    private WorkProgress planned(WorkHandle progress) {
         WorkProgress course = new WorkProgress(progress);
         course.plan(answers.equal().isEmpty() ? mixes() : 0, TRIAL);
         pair.ifPresent(work -> course.plan(work.steps(), TRIAL));

@@ -2,16 +2,16 @@ package stillturning.desktop.viewmodel.explain;
 
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
-import stillturning.desktop.viewmodel.BackgroundWork.Progress;
+import stillturning.desktop.viewmodel.BackgroundWork.WorkHandle;
 
 /** How far work in several steps is, each of which does many things. */
 final class WorkProgress {
 
-    private final Progress progress;
+    private final WorkHandle progress;
     private double planned;
     private double past;
 
-    WorkProgress(Progress progress) {
+    WorkProgress(WorkHandle progress) {
         this.progress = progress;
     }
 

@@ -8,8 +8,8 @@ import stillturning.assess.front.SearchWatch;
 import stillturning.assess.front.Tally;
 import stillturning.assess.suggest.Wanted;
 import stillturning.desktop.draft.Draft;
-import stillturning.desktop.viewmodel.BackgroundWork.Progress;
 import stillturning.desktop.viewmodel.BackgroundWork.Work;
+import stillturning.desktop.viewmodel.BackgroundWork.WorkHandle;
 import stillturning.dossier.suggest.Suggest;
 import stillturning.dossier.suggest.Suggested;
 import stillturning.dossier.suggest.SuggestedFile;
@@ -30,7 +30,7 @@ record MendWork(Draft draft, Trouble trouble, SearchLimits most, AtomicBoolean s
         implements Work<Offered> {
 
     @Override
-    public Offered done(Progress progress) throws ChangeRefused, UntoldStory {
+    public Offered done(WorkHandle progress) throws ChangeRefused, UntoldStory {
         StudyReader reader = draft.reader();
         ReadStudy read = reader.reading().read();
         Suggest suggest = Suggest.of(Drawn.of(reader, read, trouble.candidate()));
@@ -60,7 +60,7 @@ record MendWork(Draft draft, Trouble trouble, SearchLimits most, AtomicBoolean s
     }
 
     /** Tells how far it is; ends it when nobody waits any more. */
-    private record Told(Progress progress, int most, AtomicBoolean stop) implements SearchWatch {
+    private record Told(WorkHandle progress, int most, AtomicBoolean stop) implements SearchWatch {
 
         @Override
         public void seen(Tally tally, List<List<Double>> front) {

@@ -23,7 +23,7 @@ import stillturning.report.oneline.DrawnCandidate;
  * @param now what it was made from; marked is what would go and what would be altered
  * @param then what it would be; marked is what would be new and what would be altered
  */
-public record OfferSketch(Side now, Side then) {
+public record OfferSketch(SketchSide now, SketchSide then) {
 
     /**
      * One of the two drawings.
@@ -31,8 +31,8 @@ public record OfferSketch(Side now, Side then) {
      * @param own keys of what only this one has
      * @param altered keys of what both have, and not alike
      */
-    public record Side(Sheet sheet, List<String> own, List<String> altered) {
-        public Side {
+    public record SketchSide(Sheet sheet, List<String> own, List<String> altered) {
+        public SketchSide {
             own = List.copyOf(own);
             altered = List.copyOf(altered);
         }
@@ -52,9 +52,9 @@ public record OfferSketch(Side now, Side then) {
                 side(is, OneLine.laidOut(is.diagram(), first), own(after, before), altered));
     }
 
-    private static Side side(
+    private static SketchSide side(
             DrawnCandidate drawn, Sheet sheet, Set<String> own, Set<String> altered) {
-        return new Side(sheet, keys(drawn, own), keys(drawn, altered));
+        return new SketchSide(sheet, keys(drawn, own), keys(drawn, altered));
     }
 
     private static List<String> keys(DrawnCandidate drawn, Collection<String> parts) {

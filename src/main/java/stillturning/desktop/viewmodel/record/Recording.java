@@ -32,7 +32,7 @@ import stillturning.dossier.record.ValueOffers;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.files.edit.ChangeRefused;
-import stillturning.files.record.BlankForm.Written;
+import stillturning.files.record.BlankForm.FilledIn;
 import stillturning.files.record.FormReader;
 import stillturning.files.record.MeasuredEntry;
 import stillturning.files.record.MeasuredFile;
@@ -72,7 +72,7 @@ public final class Recording {
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private Optional<TypedForm> form = Optional.empty();
     private Optional<Entered> entered = Optional.empty();
-    private Optional<Written> recorded = Optional.empty();
+    private Optional<FilledIn> recorded = Optional.empty();
     private boolean looking;
 
     /**
@@ -192,7 +192,7 @@ public final class Recording {
                         this::refuse);
     }
 
-    private record Planned(List<AskedGroup> groups, TypedForm.Found found) {}
+    private record Planned(List<AskedGroup> groups, TypedForm.FoundRecord found) {}
 
     private static Path folder(StudyReader reader) {
         return Recorded.folder(reader).orElseGet(() -> Path.of(""));
@@ -201,7 +201,7 @@ public final class Recording {
     private void take(Planned planned) {
         working.set(false);
         form = Optional.of(planned.found.form());
-        Written written = planned.found.written();
+        FilledIn written = planned.found.written();
         date.set(written.date().isEmpty() ? today.get() : written.date());
         by.set(written.by());
         groups.setAll(
@@ -217,7 +217,7 @@ public final class Recording {
         advice.set(planned.found.invitation());
     }
 
-    private static Entry entry(FormLine line, Written written) {
+    private static Entry entry(FormLine line, FilledIn written) {
         return new Entry(line, written.values().getOrDefault(line.path(), ""));
     }
 
@@ -238,13 +238,13 @@ public final class Recording {
         }
     }
 
-    private Written written() {
+    private FilledIn written() {
         Map<String, String> values = new LinkedHashMap<>();
         groups.stream()
                 .flatMap(group -> group.entries().stream())
                 .filter(entry -> !entry.written().get().isBlank())
                 .forEach(entry -> values.put(entry.path(), entry.written().get().strip()));
-        return new Written(date.get().strip(), by.get().strip(), values);
+        return new FilledIn(date.get().strip(), by.get().strip(), values);
     }
 
     /** Holds what was entered against what is predicted. */

@@ -14,7 +14,7 @@ import stillturning.dossier.record.Entered;
 import stillturning.files.record.Blank;
 import stillturning.files.record.Blank.Notation;
 import stillturning.files.record.BlankForm;
-import stillturning.files.record.BlankForm.Written;
+import stillturning.files.record.BlankForm.FilledIn;
 import stillturning.files.record.FilledForm;
 import stillturning.files.record.FilledForm.Former;
 import stillturning.files.record.MeasuredFile;
@@ -33,7 +33,7 @@ record TypedForm(AskedFor asked, Path file, String made, List<Former> former) {
     private static final String FOLDER = "entered";
 
     /** What was found beside the record: the form, what was written, and what is wrong there. */
-    record Found(TypedForm form, Written written, List<String> problems) {
+    record FoundRecord(TypedForm form, FilledIn written, List<String> problems) {
 
         /** What to do with it, in sentences. */
         String invitation() {
@@ -65,15 +65,15 @@ record TypedForm(AskedFor asked, Path file, String made, List<Former> former) {
      *
      * @throws IOException if it is there and cannot be read
      */
-    static Found of(AskedFor asked, Path study) throws IOException {
+    static FoundRecord of(AskedFor asked, Path study) throws IOException {
         Path file =
                 study.resolve(MeasuredFile.FOLDER)
                         .resolve(FOLDER)
                         .resolve(asked.candidate().id() + ".yaml");
         String now = asked.read().fingerprint();
         if (!Files.exists(file)) {
-            return new Found(
-                    new TypedForm(asked, file, now, List.of()), Written.NOTHING, List.of());
+            return new FoundRecord(
+                    new TypedForm(asked, file, now, List.of()), FilledIn.NOTHING, List.of());
         }
         YamlDocument document = YamlDocument.read(file);
         Entered entered = Entered.of(asked, document);
@@ -84,22 +84,22 @@ record TypedForm(AskedFor asked, Path file, String made, List<Former> former) {
                     .filter(text -> !text.isBlank())
                     .ifPresent(text -> values.put(blank.path(), text));
         }
-        return new Found(
+        return new FoundRecord(
                 new TypedForm(
                         asked,
                         file,
                         filled.former().isEmpty() ? now : filled.study(),
                         filled.former()),
-                new Written(filled.date(), filled.by(), values),
+                new FilledIn(filled.date(), filled.by(), values),
                 entered.problems().stream().map(String::valueOf).toList());
     }
 
     /** As it is read. */
-    YamlDocument document(Written written) throws UntoldStory {
+    YamlDocument document(FilledIn written) throws UntoldStory {
         return YamlDocument.of(file, text(written));
     }
 
-    private String text(Written written) throws UntoldStory {
+    private String text(FilledIn written) throws UntoldStory {
         BlankForm form = asked.form();
         List<Blank> blanks = new ArrayList<>(asked.blanks());
         Map<String, String> values = new LinkedHashMap<>(written.values());
@@ -110,7 +110,7 @@ record TypedForm(AskedFor asked, Path file, String made, List<Former> former) {
             values.put(one.path(), one.text());
         }
         return new BlankForm(form.head(), form.candidate(), made, blanks, form.above())
-                .text(new Written(written.date(), written.by(), values));
+                .text(new FilledIn(written.date(), written.by(), values));
     }
 
     /** Behind the last blank that shares most of the way to it, so that no group comes twice. */
@@ -143,7 +143,7 @@ record TypedForm(AskedFor asked, Path file, String made, List<Former> former) {
      * @throws IOException if it cannot be written
      * @throws UntoldStory if the form cannot be made
      */
-    void keep(Written written) throws IOException, UntoldStory {
+    void keep(FilledIn written) throws IOException, UntoldStory {
         if (written.values().isEmpty() && former.isEmpty()) {
             Files.deleteIfExists(file);
             return;

@@ -66,7 +66,7 @@ public final class Proposing {
 
     /** Looks for better sizes in the background. */
     public void propose() {
-        Optional<Sizes.Made> current = sizes.current();
+        Optional<Sizes.MadeReport> current = sizes.current();
         if (current.isEmpty()) {
             words.set("Sizes are proposed from those of now. Let the candidate be sized first.");
             return;

@@ -41,11 +41,11 @@ public final class Sizes {
     public static final String SIZING = "Sizing the candidate";
 
     /** A report, and what it was made from. */
-    record Made(SizingReport report, ReadStudy from) {}
+    record MadeReport(SizingReport report, ReadStudy from) {}
 
     private final Desk desk;
     private final Consumer<PartPlace> files;
-    private final ReadOnlyObjectWrapper<Optional<Made>> made =
+    private final ReadOnlyObjectWrapper<Optional<MadeReport>> made =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<SizingReport>> report =
             new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -131,7 +131,7 @@ public final class Sizes {
                         SIZING,
                         progress -> {
                             List<String> begun = new ArrayList<>();
-                            return new Made(
+                            return new MadeReport(
                                     Sizing.of(
                                             study,
                                             candidate,
@@ -193,7 +193,7 @@ public final class Sizes {
     }
 
     /** What was worked out, with what it was made from, while it still holds. */
-    Optional<Made> current() {
+    Optional<MadeReport> current() {
         return made.get().filter(m -> fresh());
     }
 
@@ -219,7 +219,7 @@ public final class Sizes {
         }
     }
 
-    private void take(Made now) {
+    private void take(MadeReport now) {
         working.set(false);
         if (now.report().candidate().id().equals(desk.candidate().get())) {
             made.set(Optional.of(now));
@@ -234,7 +234,7 @@ public final class Sizes {
     }
 
     private void show() {
-        Optional<SizingReport> now = made.get().map(Made::report);
+        Optional<SizingReport> now = made.get().map(MadeReport::report);
         report.set(now);
         findings.setAll(
                 made.get()

@@ -13,11 +13,11 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import stillturning.files.Samples;
 import stillturning.files.Starter;
-import stillturning.files.Starter.Answers;
+import stillturning.files.Starter.AirframeStructure;
 import stillturning.files.Starter.Counts;
+import stillturning.files.Starter.LoadProtection;
 import stillturning.files.Starter.Nominal;
-import stillturning.files.Starter.Protection;
-import stillturning.files.Starter.Structure;
+import stillturning.files.Starter.StarterAnswers;
 import stillturning.yaml.Problem;
 
 /**
@@ -37,9 +37,9 @@ public record NewStudy(
         ObjectProperty<Integer> alternators,
         ObjectProperty<Integer> computers,
         ObjectProperty<Integer> pumps,
-        ObjectProperty<Protection> protection,
+        ObjectProperty<LoadProtection> protection,
         ObjectProperty<Nominal> nominal,
-        ObjectProperty<Structure> structure) {
+        ObjectProperty<AirframeStructure> structure) {
 
     /**
      * What came of it.
@@ -70,9 +70,9 @@ public record NewStudy(
                 new SimpleObjectProperty<>(1),
                 new SimpleObjectProperty<>(2),
                 new SimpleObjectProperty<>(2),
-                new SimpleObjectProperty<>(Protection.BREAKERS),
+                new SimpleObjectProperty<>(LoadProtection.BREAKERS),
                 new SimpleObjectProperty<>(Nominal.FOURTEEN_VOLTS),
-                new SimpleObjectProperty<>(Structure.METAL));
+                new SimpleObjectProperty<>(AirframeStructure.METAL));
     }
 
     /** The folder that the study would get; empty while the title gives no name for one. */
@@ -95,10 +95,10 @@ public record NewStudy(
         if (folder.isEmpty()) {
             return Begun.refused("The study needs a name with a letter or a digit in it.");
         }
-        Answers answers;
+        StarterAnswers answers;
         try {
             answers =
-                    new Answers(
+                    new StarterAnswers(
                             title.get().strip(),
                             new Counts(
                                     batteries.get(),

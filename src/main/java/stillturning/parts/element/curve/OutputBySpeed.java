@@ -6,11 +6,11 @@ import java.util.List;
  * Largest current of an alternator by its speed: straight lines between points, nothing below the
  * first, level above the last.
  */
-public record OutputBySpeed(List<Point> points) {
+public record OutputBySpeed(List<OutputPoint> points) {
 
     /** Speed (revolutions per second) and current (A). */
-    public record Point(double revsPerSecond, double amps) {
-        public Point {
+    public record OutputPoint(double revsPerSecond, double amps) {
+        public OutputPoint {
             Require.notNegative("alternator", "speed (1/s)", revsPerSecond);
             Require.notNegative("alternator", "current (A)", amps);
         }
@@ -34,8 +34,8 @@ public record OutputBySpeed(List<Point> points) {
             return 0;
         }
         for (int i = 1; i < points.size(); i++) {
-            Point low = points.get(i - 1);
-            Point high = points.get(i);
+            OutputPoint low = points.get(i - 1);
+            OutputPoint high = points.get(i);
             if (revsPerSecond < high.revsPerSecond) {
                 double share =
                         (revsPerSecond - low.revsPerSecond)
@@ -49,11 +49,13 @@ public record OutputBySpeed(List<Point> points) {
     /** The same machine with every current multiplied. */
     public OutputBySpeed scaled(double factor) {
         return new OutputBySpeed(
-                points.stream().map(p -> new Point(p.revsPerSecond, p.amps * factor)).toList());
+                points.stream()
+                        .map(p -> new OutputPoint(p.revsPerSecond, p.amps * factor))
+                        .toList());
     }
 
     /** Largest current at any speed (A). */
     public double largestAmps() {
-        return points.stream().mapToDouble(Point::amps).max().orElse(0);
+        return points.stream().mapToDouble(OutputPoint::amps).max().orElse(0);
     }
 }

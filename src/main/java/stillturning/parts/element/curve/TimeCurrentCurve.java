@@ -12,7 +12,7 @@ import java.util.List;
  * @param derating what a warm place takes from the rating
  */
 public record TimeCurrentCurve(
-        String words, String source, List<Point> points, Derating derating, Memory memory) {
+        String words, String source, List<CurvePoint> points, Derating derating, Memory memory) {
 
     /** What a protector keeps of the current before. */
     public enum Memory {
@@ -33,8 +33,8 @@ public record TimeCurrentCurve(
      * @param fastSeconds shortest time to open (s)
      * @param slowSeconds longest time to open (s); infinite where none is published
      */
-    public record Point(double multiple, double fastSeconds, double slowSeconds) {
-        public Point {
+    public record CurvePoint(double multiple, double fastSeconds, double slowSeconds) {
+        public CurvePoint {
             Require.positive("curve", "multiple of the rating", multiple);
             Require.positive("curve", "shortest time (s)", fastSeconds);
             if (!(slowSeconds >= fastSeconds)) {
@@ -115,8 +115,8 @@ public record TimeCurrentCurve(
         while (points.get(above).multiple <= multiple) {
             above++;
         }
-        Point low = points.get(above - 1);
-        Point high = points.get(above);
+        CurvePoint low = points.get(above - 1);
+        CurvePoint high = points.get(above);
         double share = Math.log(multiple / low.multiple) / Math.log(high.multiple / low.multiple);
         double logLow = low.logSeconds(edge);
         double logHigh = high.logSeconds(edge);

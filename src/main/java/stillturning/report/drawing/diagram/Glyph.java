@@ -6,49 +6,49 @@ import java.util.Set;
 /** What a symbol is drawn as, in the manner of the standard for electrical diagrams, IEC 60617. */
 public enum Glyph {
     /** Its positive plate looks east, or west if only that side has lines. */
-    BATTERY(Form.INLINE, 24, 24, 12),
-    ALTERNATOR(Form.INLINE, 30, 30, 15),
-    BUS(Form.BAR, 6, 0, 0),
-    FUSE(Form.INLINE, 28, 10, 5),
-    FUSE_BLOWN(Form.INLINE, 28, 10, 5),
-    BREAKER_CLOSED(Form.INLINE, 30, 12, 8),
-    BREAKER_OPEN(Form.INLINE, 30, 12, 8),
-    SWITCH_CLOSED(Form.INLINE, 30, 12, 8),
-    SWITCH_OPEN(Form.INLINE, 30, 12, 8),
+    BATTERY(GlyphForm.INLINE, 24, 24, 12),
+    ALTERNATOR(GlyphForm.INLINE, 30, 30, 15),
+    BUS(GlyphForm.BAR, 6, 0, 0),
+    FUSE(GlyphForm.INLINE, 28, 10, 5),
+    FUSE_BLOWN(GlyphForm.INLINE, 28, 10, 5),
+    BREAKER_CLOSED(GlyphForm.INLINE, 30, 12, 8),
+    BREAKER_OPEN(GlyphForm.INLINE, 30, 12, 8),
+    SWITCH_CLOSED(GlyphForm.INLINE, 30, 12, 8),
+    SWITCH_OPEN(GlyphForm.INLINE, 30, 12, 8),
     /** The contact lies between west and east; lines from north or south end at the coil. */
-    CONTACTOR_CLOSED(Form.INLINE, 30, 32, 8),
-    CONTACTOR_OPEN(Form.INLINE, 30, 32, 8),
+    CONTACTOR_CLOSED(GlyphForm.INLINE, 30, 32, 8),
+    CONTACTOR_OPEN(GlyphForm.INLINE, 30, 32, 8),
     /** Lets current through from west to east. */
-    DIODE(Form.INLINE, 24, 12, 6),
-    CONNECTOR(Form.INLINE, 24, 12, 6),
-    SHUNT(Form.INLINE, 28, 12, 7),
-    CONVERTER(Form.INLINE, 28, 28, 14),
-    MOTOR(Form.INLINE, 24, 24, 12),
-    STARTER(Form.INLINE, 30, 30, 15),
-    LAMP(Form.INLINE, 20, 20, 10),
-    LOAD(Form.BOX, 0, 0, 0),
-    CONTROLLER(Form.BOX, 0, 0, 0),
+    DIODE(GlyphForm.INLINE, 24, 12, 6),
+    CONNECTOR(GlyphForm.INLINE, 24, 12, 6),
+    SHUNT(GlyphForm.INLINE, 28, 12, 7),
+    CONVERTER(GlyphForm.INLINE, 28, 28, 14),
+    MOTOR(GlyphForm.INLINE, 24, 24, 12),
+    STARTER(GlyphForm.INLINE, 30, 30, 15),
+    LAMP(GlyphForm.INLINE, 20, 20, 10),
+    LOAD(GlyphForm.BOX, 0, 0, 0),
+    CONTROLLER(GlyphForm.BOX, 0, 0, 0),
     /** With one line a short stub on the other symbol; with several a ground bar. */
-    EARTH(Form.GROUND, 14, 12, 0),
+    EARTH(GlyphForm.GROUND, 14, 12, 0),
     /** As {@link #EARTH}, for the airframe or the engine block. */
-    FRAME(Form.GROUND, 14, 12, 0);
+    FRAME(GlyphForm.GROUND, 14, 12, 0);
 
     /** How a symbol takes its place: strokes between ports, a box with text, a bar, or a stub. */
-    public enum Form {
+    public enum GlyphForm {
         INLINE,
         BOX,
         BAR,
         GROUND
     }
 
-    public final Form form;
+    public final GlyphForm form;
     public final double width;
     public final double height;
 
     /** Distance of the line through the symbol from its upper edge. */
     public final double axis;
 
-    Glyph(Form form, double width, double height, double axis) {
+    Glyph(GlyphForm form, double width, double height, double axis) {
         this.form = form;
         this.width = width;
         this.height = height;

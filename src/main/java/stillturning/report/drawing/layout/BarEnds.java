@@ -12,7 +12,7 @@ final class BarEnds {
     private static final double APART = 6;
 
     private final List<PlacedDiagram.PlacedSymbol> symbols;
-    private final List<PlacedDiagram.Route> routes;
+    private final List<PlacedDiagram.PlacedLine> routes;
 
     private BarEnds(PlacedDiagram placed) {
         symbols = new ArrayList<>(placed.symbols());
@@ -71,7 +71,7 @@ final class BarEnds {
         double high = Math.max(end.y(), moved.y()) + APART;
         boolean free =
                 bar.ends().stream()
-                        .map(PlacedDiagram.End::at)
+                        .map(PlacedDiagram.LineEnd::at)
                         .filter(at -> at.x() == end.x() && at.y() != end.y())
                         .noneMatch(at -> at.y() > low && at.y() < high);
         return free && moved.y() >= top && moved.y() <= bar.box().bottom() - BarShape.OVERHANG;
@@ -89,7 +89,7 @@ final class BarEnds {
         return past;
     }
 
-    private static boolean along(PlacedDiagram.Route route, Box strip) {
+    private static boolean along(PlacedDiagram.PlacedLine route, Box strip) {
         boolean hit = route.labels().stream().anyMatch(label -> label.box().overlaps(strip));
         for (int i = 1; i < route.points().size() && !hit; i++) {
             Point a = route.points().get(i - 1);
@@ -105,18 +105,22 @@ final class BarEnds {
 
     private static PlacedDiagram.PlacedSymbol with(
             PlacedDiagram.PlacedSymbol bar, Point end, Point moved) {
-        List<PlacedDiagram.End> ends =
+        List<PlacedDiagram.LineEnd> ends =
                 bar.ends().stream()
-                        .map(e -> e.at().equals(end) ? new PlacedDiagram.End(moved, e.side()) : e)
+                        .map(
+                                e ->
+                                        e.at().equals(end)
+                                                ? new PlacedDiagram.LineEnd(moved, e.side())
+                                                : e)
                         .toList();
         return new PlacedDiagram.PlacedSymbol(bar.sized(), bar.box(), ends);
     }
 
-    private static PlacedDiagram.Route straight(
-            PlacedDiagram.Route route, Point end, Point moved, Point fixed) {
+    private static PlacedDiagram.PlacedLine straight(
+            PlacedDiagram.PlacedLine route, Point end, Point moved, Point fixed) {
         List<Point> points =
                 route.points().get(0).equals(end) ? List.of(moved, fixed) : List.of(fixed, moved);
-        return new PlacedDiagram.Route(
+        return new PlacedDiagram.PlacedLine(
                 route.number(), route.line(), points, route.joints(), route.labels());
     }
 }

@@ -53,6 +53,6 @@ final class BarShape {
     }
 
     static double bottom(DiagramSymbol symbol) {
-        return symbol.glyph().form == Glyph.Form.GROUND ? GROUND_SIGN : 0;
+        return symbol.glyph().form == Glyph.GlyphForm.GROUND ? GROUND_SIGN : 0;
     }
 }

@@ -76,7 +76,7 @@ final class DiagramPainter {
         }
     }
 
-    private void paintFrame(PlacedDiagram.Frame frame) {
+    private void paintFrame(PlacedDiagram.GroupFrame frame) {
         Box box = geometry.moved(frame.box());
         marks.add(
                 new Outline(new Point(box.x(), box.y()))
@@ -91,7 +91,7 @@ final class DiagramPainter {
                         new Mark.Type(SymbolShape.TEXT, true, FRAME_COLOUR)));
     }
 
-    private void paintRoute(PlacedDiagram.Route route) {
+    private void paintRoute(PlacedDiagram.PlacedLine route) {
         MarkState look = route.line().look();
         Outline outline = new Outline(new Point(0, 0));
         boolean first = true;
@@ -110,7 +110,7 @@ final class DiagramPainter {
         for (SymbolShape.Caption label : route.labels()) {
             drawn.add(text(label, new Point(0, 0), look.colour()));
         }
-        marks.add(new Mark.Part("line " + route.number(), title(route.line()), drawn));
+        marks.add(new Mark.PartMarks("line " + route.number(), title(route.line()), drawn));
     }
 
     private static String title(DiagramLine line) {
@@ -158,7 +158,7 @@ final class DiagramPainter {
         paintLooseEnds(inside, symbol);
         Point badge = geometry.moved(shape.badge().movedBy(corner.x(), corner.y()));
         inside.addAll(new GlyphStrokes(badge, colour).badge(drawn.look()));
-        marks.add(new Mark.Part(drawn.id(), title(drawn), inside));
+        marks.add(new Mark.PartMarks(drawn.id(), title(drawn), inside));
         symbol.sized().stubs().forEach(stub -> paintStub(symbol, stub));
     }
 
@@ -228,7 +228,7 @@ final class DiagramPainter {
                 new Outline(geometry.moved(new Point(axisX, from)))
                         .rectangle(-thick / 2, 0, thick, to - from)
                         .with(Stroke.solid(colour)));
-        if (drawn.glyph().form == Glyph.Form.GROUND) {
+        if (drawn.glyph().form == Glyph.GlyphForm.GROUND) {
             Point foot = geometry.moved(new Point(axisX, to));
             inside.add(new Outline(foot).segment(0, 0, 0, 8).with(Stroke.line(WIRE, colour)));
             inside.addAll(new GlyphStrokes(foot, colour).ground(drawn.glyph(), Side.SOUTH));
@@ -252,8 +252,8 @@ final class DiagramPainter {
         if (!stub.words().isEmpty()) {
             sign.add(text(stub.caption(port), new Point(0, 0), colour));
         }
-        marks.add(new Mark.Part("line " + stub.line(), title(line), List.of(wire)));
-        marks.add(new Mark.Part(stub.ground().id(), title(stub.ground()), sign));
+        marks.add(new Mark.PartMarks("line " + stub.line(), title(line), List.of(wire)));
+        marks.add(new Mark.PartMarks(stub.ground().id(), title(stub.ground()), sign));
     }
 
     private static Stroke pen(MarkState look) {

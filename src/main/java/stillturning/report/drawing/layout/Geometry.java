@@ -42,7 +42,7 @@ final class Geometry {
     }
 
     /** The points of a route, prolonged to the axis of a bar that it ends on. */
-    List<Point> course(PlacedDiagram.Route route) {
+    List<Point> course(PlacedDiagram.PlacedLine route) {
         List<Point> points = new ArrayList<>();
         Point start = route.points().get(0);
         Point end = route.points().get(route.points().size() - 1);

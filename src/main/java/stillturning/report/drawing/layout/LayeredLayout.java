@@ -249,10 +249,10 @@ final class LayeredLayout {
     private PlacedDiagram placed() {
         List<PlacedDiagram.PlacedSymbol> symbols = new ArrayList<>();
         nodes.forEach((id, node) -> symbols.add(placed(of(sized, id), node)));
-        List<PlacedDiagram.Route> routes = new ArrayList<>();
+        List<PlacedDiagram.PlacedLine> routes = new ArrayList<>();
         edges.forEach((number, edge) -> routes.add(route(number, edge)));
-        List<PlacedDiagram.Frame> frames = new ArrayList<>();
-        groups.forEach((name, node) -> frames.add(new PlacedDiagram.Frame(name, box(node))));
+        List<PlacedDiagram.GroupFrame> frames = new ArrayList<>();
+        groups.forEach((name, node) -> frames.add(new PlacedDiagram.GroupFrame(name, box(node))));
         return new PlacedDiagram(
                 List.copyOf(symbols),
                 List.copyOf(routes),
@@ -263,11 +263,11 @@ final class LayeredLayout {
 
     private static PlacedDiagram.PlacedSymbol placed(SizedSymbol room, ElkNode node) {
         Box box = box(node);
-        List<PlacedDiagram.End> ends =
+        List<PlacedDiagram.LineEnd> ends =
                 node.getPorts().stream()
                         .map(
                                 port ->
-                                        new PlacedDiagram.End(
+                                        new PlacedDiagram.LineEnd(
                                                 new Point(
                                                         box.x() + port.getX(),
                                                         box.y() + port.getY()),
@@ -283,7 +283,7 @@ final class LayeredLayout {
         return new Box(at.x, at.y, node.getWidth(), node.getHeight());
     }
 
-    private PlacedDiagram.Route route(int number, ElkEdge edge) {
+    private PlacedDiagram.PlacedLine route(int number, ElkEdge edge) {
         KVector origin = ElkUtil.absolutePosition(edge.getContainingNode());
         List<Point> points = new ArrayList<>();
         for (ElkEdgeSection section : edge.getSections()) {
@@ -308,7 +308,7 @@ final class LayeredLayout {
                                                 Mark.Anchor.MIDDLE,
                                                 false))
                         .toList();
-        return new PlacedDiagram.Route(
+        return new PlacedDiagram.PlacedLine(
                 number, inventory.line(number), List.copyOf(points), List.copyOf(joints), labels);
     }
 

@@ -42,7 +42,7 @@ final class LayoutInput {
     /** A ground with a single line becomes a stub on its owner. */
     private void hang(DiagramSymbol ground) {
         List<Integer> lines = linesOf.getOrDefault(ground.id(), List.of());
-        if (ground.glyph().form != Glyph.Form.GROUND || lines.size() != 1) {
+        if (ground.glyph().form != Glyph.GlyphForm.GROUND || lines.size() != 1) {
             return;
         }
         int number = lines.get(0);
@@ -50,7 +50,8 @@ final class LayoutInput {
         boolean endsHere = line.toSymbol().equals(ground.id());
         DiagramSymbol owner = symbol(endsHere ? line.fromSymbol() : line.toSymbol());
         Port port = port(owner, endsHere ? line.fromPort() : line.toPort());
-        if (owner.glyph().form == Glyph.Form.INLINE || owner.glyph().form == Glyph.Form.BOX) {
+        if (owner.glyph().form == Glyph.GlyphForm.INLINE
+                || owner.glyph().form == Glyph.GlyphForm.BOX) {
             String words =
                     TextFitting.fitted(
                             TextFitting.joined(" ", ground.label(), ground.detail(), line.label()),

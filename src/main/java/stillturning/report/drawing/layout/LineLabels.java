@@ -17,7 +17,7 @@ final class LineLabels {
     private static final double HAIR = 0.5;
 
     private final PlacedDiagram placed;
-    private final List<PlacedDiagram.Route> routes;
+    private final List<PlacedDiagram.PlacedLine> routes;
     private final List<Box> strokes = new ArrayList<>();
 
     private LineLabels(PlacedDiagram placed) {
@@ -39,7 +39,7 @@ final class LineLabels {
                 placed.height());
     }
 
-    private static List<Box> segments(PlacedDiagram.Route route) {
+    private static List<Box> segments(PlacedDiagram.PlacedLine route) {
         List<Box> segments = new ArrayList<>();
         for (int i = 1; i < route.points().size(); i++) {
             Point a = route.points().get(i - 1);
@@ -55,7 +55,7 @@ final class LineLabels {
     }
 
     private void clear(int index) {
-        PlacedDiagram.Route route = routes.get(index);
+        PlacedDiagram.PlacedLine route = routes.get(index);
         List<SymbolShape.Caption> kept = new ArrayList<>();
         for (SymbolShape.Caption label : route.labels()) {
             Stream<SymbolShape.Caption> elsewhere =
@@ -70,7 +70,7 @@ final class LineLabels {
         }
         routes.set(
                 index,
-                new PlacedDiagram.Route(
+                new PlacedDiagram.PlacedLine(
                         route.number(),
                         route.line(),
                         route.points(),

@@ -13,8 +13,8 @@ import stillturning.report.drawing.diagram.Side;
 /** A diagram with a place for everything, still without strokes. */
 record PlacedDiagram(
         List<PlacedSymbol> symbols,
-        List<Route> routes,
-        List<Frame> frames,
+        List<PlacedLine> routes,
+        List<GroupFrame> frames,
         double width,
         double height) {
 
@@ -41,7 +41,7 @@ record PlacedDiagram(
      *
      * @param ends where lines end on it, for a bar
      */
-    record PlacedSymbol(SizedSymbol sized, Box box, List<End> ends) {
+    record PlacedSymbol(SizedSymbol sized, Box box, List<LineEnd> ends) {
         /** Upper left corner of the shape. */
         Point corner() {
             return new Point(box.x() + sized.left(), box.y() + sized.top());
@@ -65,7 +65,7 @@ record PlacedDiagram(
         }
     }
 
-    record End(Point at, Side side) {}
+    record LineEnd(Point at, Side side) {}
 
     /**
      * A line where it runs.
@@ -73,17 +73,17 @@ record PlacedDiagram(
      * @param joints where it meets others of the same net
      * @param labels its text, if it has one
      */
-    record Route(
+    record PlacedLine(
             int number,
             DiagramLine line,
             List<Point> points,
             List<Point> joints,
             List<SymbolShape.Caption> labels) {
-        private Route showing(DiagramLine other) {
-            return new Route(number, other, points, joints, labels);
+        private PlacedLine showing(DiagramLine other) {
+            return new PlacedLine(number, other, points, joints, labels);
         }
     }
 
     /** The frame around a group. */
-    record Frame(String name, Box box) {}
+    record GroupFrame(String name, Box box) {}
 }

@@ -25,7 +25,7 @@ public final class Sheet {
         SymbolPositions found = new SymbolPositions(geometry);
         found.of(placed).forEach(spot -> spots.put(spot.symbol(), spot));
         List<Route> all = new ArrayList<>();
-        for (PlacedDiagram.Route route : placed.routes()) {
+        for (PlacedDiagram.PlacedLine route : placed.routes()) {
             all.add(new Route(route.number(), route.line(), geometry.course(route)));
         }
         for (PlacedDiagram.PlacedSymbol owner : placed.symbols()) {

@@ -33,7 +33,8 @@ record SizedSymbol(DiagramSymbol symbol, SymbolShape shape, List<GroundStub> stu
     }
 
     boolean bar() {
-        return symbol.glyph().form == Glyph.Form.BAR || symbol.glyph().form == Glyph.Form.GROUND;
+        return symbol.glyph().form == Glyph.GlyphForm.BAR
+                || symbol.glyph().form == Glyph.GlyphForm.GROUND;
     }
 
     Point portOnShape(GroundStub stub) {

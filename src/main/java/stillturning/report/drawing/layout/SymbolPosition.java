@@ -11,7 +11,7 @@ import stillturning.report.drawing.diagram.Side;
  *
  * @param box around its strokes and texts, without ground stubs
  */
-public record SymbolPosition(String symbol, Box box, List<Landing> ports) {
+public record SymbolPosition(String symbol, Box box, List<LineLanding> ports) {
     public SymbolPosition {
         ports = List.copyOf(ports);
     }
@@ -22,10 +22,10 @@ public record SymbolPosition(String symbol, Box box, List<Landing> ports) {
      * @param at where a line to it ends; on a bar, which takes lines everywhere, its middle
      * @param room what belongs to this port and no other, to be pointed at
      */
-    public record Landing(String port, Point at, Side side, Box room) {}
+    public record LineLanding(String port, Point at, Side side, Box room) {}
 
     /** The port at a place, or none. */
-    public Optional<Landing> portAt(Point at) {
+    public Optional<LineLanding> portAt(Point at) {
         return ports.stream().filter(port -> port.room().holds(at)).findFirst();
     }
 }

@@ -47,13 +47,14 @@ final class SymbolPositions {
         SymbolShape shape = symbol.sized().shape();
         Point corner = geometry.moved(symbol.corner());
         Set<Point> taken = new HashSet<>(shape.ports().values());
-        List<SymbolPosition.Landing> ports = new ArrayList<>();
+        List<SymbolPosition.LineLanding> ports = new ArrayList<>();
         for (Port port : symbol.sized().symbol().ports()) {
             Point known = shape.ports().get(port.name());
             Point at = known == null ? free(shape, port.side(), taken) : known;
             taken.add(at);
             Point there = at.movedBy(corner.x(), corner.y());
-            ports.add(new SymbolPosition.Landing(port.name(), there, port.side(), around(there)));
+            ports.add(
+                    new SymbolPosition.LineLanding(port.name(), there, port.side(), around(there)));
         }
         return new SymbolPosition(
                 symbol.sized().symbol().id(),
@@ -93,7 +94,7 @@ final class SymbolPositions {
                         around(new Point(middle.x(), strokes.y())),
                         Side.SOUTH,
                         around(new Point(middle.x(), strokes.bottom())));
-        List<SymbolPosition.Landing> ports =
+        List<SymbolPosition.LineLanding> ports =
                 symbol.sized().symbol().ports().stream()
                         .map(p -> landing(p, middle, rooms.getOrDefault(p.side(), strokes)))
                         .toList();
@@ -105,10 +106,10 @@ final class SymbolPositions {
                 ports);
     }
 
-    private static SymbolPosition.Landing landing(Port port, Point middle, Box room) {
+    private static SymbolPosition.LineLanding landing(Port port, Point middle, Box room) {
         double x = port.side().horizontal() ? middle.x() : room.x() + room.width() / 2;
         double y = port.side().horizontal() ? middle.y() : room.y() + room.height() / 2;
-        return new SymbolPosition.Landing(port.name(), new Point(x, y), port.side(), room);
+        return new SymbolPosition.LineLanding(port.name(), new Point(x, y), port.side(), room);
     }
 
     private SymbolPosition ground(PlacedDiagram.PlacedSymbol owner, GroundStub stub) {
@@ -123,9 +124,9 @@ final class SymbolPositions {
         if (!stub.words().isEmpty()) {
             box = stub.caption(port).box().joined(sign);
         }
-        List<SymbolPosition.Landing> ports =
+        List<SymbolPosition.LineLanding> ports =
                 stub.ground().ports().stream()
-                        .map(p -> new SymbolPosition.Landing(p.name(), foot, p.side(), sign))
+                        .map(p -> new SymbolPosition.LineLanding(p.name(), foot, p.side(), sign))
                         .toList();
         return new SymbolPosition(stub.ground().id(), box, ports);
     }

@@ -134,7 +134,7 @@ final class PanelPainter {
             first = false;
         }
         marks.add(
-                new Mark.Part(
+                new Mark.PartMarks(
                         "series "
                                 + (firstSeries + index)
                                 + " from "

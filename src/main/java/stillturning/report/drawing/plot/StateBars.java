@@ -21,7 +21,7 @@ final class StateBars {
 
     static List<Mark> of(StateRow row, TimeWindow window, Box panel) {
         List<Mark> marks = new ArrayList<>();
-        for (StateRow.Span span : row.spans()) {
+        for (StateRow.RowSpan span : row.spans()) {
             if (span.toSeconds() >= window.from() && span.fromSeconds() <= window.to()) {
                 double from = Math.max(0, window.share(span.fromSeconds())) * panel.width();
                 double to = Math.min(1, window.share(span.toSeconds())) * panel.width();
@@ -58,7 +58,7 @@ final class StateBars {
         return strokes.with(STROKES);
     }
 
-    private static List<Mark> label(StateRow.Span span, Box box) {
+    private static List<Mark> label(StateRow.RowSpan span, Box box) {
         Mark.Type type =
                 span.fill() == StateRow.Fill.SOLID
                         ? new Mark.Type(PlotPainter.TEXT, false, Stroke.PAPER)

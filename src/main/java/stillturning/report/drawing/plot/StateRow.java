@@ -3,7 +3,7 @@ package stillturning.report.drawing.plot;
 import java.util.List;
 
 /** What something is doing over time, as a row of bars below the plot. */
-public record StateRow(String name, List<Span> spans) {
+public record StateRow(String name, List<RowSpan> spans) {
     public StateRow {
         spans = List.copyOf(spans);
     }
@@ -13,8 +13,8 @@ public record StateRow(String name, List<Span> spans) {
      *
      * @param label name of the state; written into the bar where it fits and into the legend
      */
-    public record Span(double fromSeconds, double toSeconds, String label, Fill fill) {
-        public Span {
+    public record RowSpan(double fromSeconds, double toSeconds, String label, Fill fill) {
+        public RowSpan {
             if (!(fromSeconds <= toSeconds)) {
                 throw new IllegalArgumentException(
                         label + " lasts from " + fromSeconds + " s to " + toSeconds + " s");

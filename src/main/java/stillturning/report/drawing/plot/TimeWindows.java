@@ -56,7 +56,7 @@ final class TimeWindows {
         Stream<Double> changes =
                 plot.states().stream()
                         .flatMap(row -> row.spans().stream())
-                        .map(StateRow.Span::fromSeconds);
+                        .map(StateRow.RowSpan::fromSeconds);
         return Stream.concat(events, changes)
                 .filter(seconds -> seconds >= 0 && seconds <= plot.untilSeconds())
                 .distinct()

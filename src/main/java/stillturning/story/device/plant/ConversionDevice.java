@@ -12,7 +12,7 @@ import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
 import stillturning.story.device.Situation;
 
-/** A DC–DC converter's input side; {@link Output} is its other branch. */
+/** A DC–DC converter's input side; {@link OutputSide} is its other branch. */
 final class ConversionDevice implements BranchDevice {
 
     private final Placed placed;
@@ -103,7 +103,7 @@ final class ConversionDevice implements BranchDevice {
         Output(ConversionDevice input, int branch) {
             this.input = input;
             this.branch = branch;
-            Conversion.Output output = input.conversion.output();
+            Conversion.OutputSide output = input.conversion.output();
             this.delivering =
                     new LimitedSource(output.setVolts(), output.droopOhms(), output.limitAmps());
         }

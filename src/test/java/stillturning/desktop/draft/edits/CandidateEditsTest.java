@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.Studies;
 import stillturning.files.PartCatalogue;
-import stillturning.files.edit.CandidateEdits.Configuration;
+import stillturning.files.edit.CandidateEdits.LeverConfiguration;
 import stillturning.files.edit.CandidateEdits.NewPart;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.files.edit.FileChange;
@@ -66,7 +66,7 @@ class CandidateEditsTest {
     void aNewSwitchStandsSomewhereInFlight() throws Exception {
         bench.make(bench.shaping(ONE).add(NewPart.of("switch", "panel")));
         assertEquals("on", bench.text(ONE).replaceAll("(?s).*switch: (on).*", "$1"));
-        bench.make(bench.shaping(ONE).position(Configuration.MASTER_OFF, "switch", "off"));
+        bench.make(bench.shaping(ONE).position(LeverConfiguration.MASTER_OFF, "switch", "off"));
         assertSays("master-off");
     }
 
@@ -138,7 +138,7 @@ class CandidateEditsTest {
 
     @Test
     void whateverTheCatalogueOffersIsReadWithItsDefaults() throws Exception {
-        for (PartCatalogue.Kind kind : PartCatalogue.shipped().kinds()) {
+        for (PartCatalogue.CatalogueKind kind : PartCatalogue.shipped().kinds()) {
             if (!kind.word().equals("wire")) {
                 bench.make(bench.shaping(ONE).add(NewPart.of(kind.word(), "panel")));
             }
@@ -242,7 +242,8 @@ class CandidateEditsTest {
         assertTrue(
                 bench.text("bus-and-battery")
                         .contains(
-                                "battery-minus-2: from battery-2.minus to panel-ground-2, wire AWG 8"));
+                                "battery-minus-2: from battery-2.minus to panel-ground-2, wire AWG"
+                                        + " 8"));
         String nothing = refusal(() -> bench.shaping(ONE).paste("hello"));
         assertTrue(nothing.contains("copy them, then paste"), nothing);
         assertTrue(

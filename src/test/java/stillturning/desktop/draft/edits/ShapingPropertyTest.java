@@ -134,7 +134,7 @@ class ShapingPropertyTest {
         if (seed % 2 == 0) {
             Studies.copy("sandpiper", folder);
         } else {
-            List<Starter.Answers> points = List.copyOf(Starter.startingPoints().values());
+            List<Starter.StarterAnswers> points = List.copyOf(Starter.startingPoints().values());
             Studies.start(points.get(seed / 2 % points.size()), folder);
         }
         Bench bench = Bench.open(folder);
@@ -177,7 +177,7 @@ class ShapingPropertyTest {
         String part = any(parts.parts(), random).id();
         CandidateOutline layout =
                 new CandidateOutline(bench.draft().document(candidate + ".yaml").orElseThrow());
-        List<String> runs = layout.runs().stream().map(CandidateOutline.Run::path).toList();
+        List<String> runs = layout.runs().stream().map(CandidateOutline.OutlineRun::path).toList();
         return switch (random.nextInt(10)) {
             case 0 -> shaping.delete(Set.of(part));
             case 1 -> shaping.rename(part, "part-" + random.nextInt(1000));

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.Studies;
 import stillturning.files.Starter;
-import stillturning.files.Starter.Answers;
+import stillturning.files.Starter.StarterAnswers;
 import stillturning.files.edit.CandidateEdits.NewPart;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.model.Candidate;
@@ -37,14 +37,14 @@ class StudyEditsTest {
         return Bench.open(folder);
     }
 
-    static Stream<Answers> startingPoints() {
+    static Stream<StarterAnswers> startingPoints() {
         return Starter.startingPoints().values().stream()
                 .flatMap(
                         a ->
                                 Stream.of(Starter.Nominal.values())
                                         .map(
                                                 n ->
-                                                        new Answers(
+                                                        new StarterAnswers(
                                                                 a.name(),
                                                                 a.counts(),
                                                                 a.protection(),
@@ -54,24 +54,26 @@ class StudyEditsTest {
 
     @ParameterizedTest
     @MethodSource("startingPoints")
-    void aNewCandidateOfAStartingPointReadsAtOnce(Answers answers) throws Exception {
+    void aNewCandidateOfAStartingPointReadsAtOnce(StarterAnswers answers) throws Exception {
         Studies.start(answers, folder);
         assertNewCandidateReads(Bench.open(folder));
     }
 
     /** Wood and composite lead no current: a chafed wire finds no ground, a return is a wire. */
     @ParameterizedTest
-    @EnumSource(Starter.Structure.class)
-    void aNewCandidateKeepsToWhatTheAircraftIsMadeOf(Starter.Structure structure) throws Exception {
-        Answers any = startingPoints().findFirst().orElseThrow();
+    @EnumSource(Starter.AirframeStructure.class)
+    void aNewCandidateKeepsToWhatTheAircraftIsMadeOf(Starter.AirframeStructure structure)
+            throws Exception {
+        StarterAnswers any = startingPoints().findFirst().orElseThrow();
         Studies.start(
-                new Answers(any.name(), any.counts(), any.protection(), any.nominal(), structure),
+                new StarterAnswers(
+                        any.name(), any.counts(), any.protection(), any.nominal(), structure),
                 folder);
         Bench bench = Bench.open(folder);
         bench.make(bench.study().empty("fresh", "Fresh"));
         bench.make(bench.shaping("fresh").add(NewPart.of("ground", "panel")));
         assertEquals(List.of(), bench.problems());
-        boolean metal = structure == Starter.Structure.METAL;
+        boolean metal = structure == Starter.AirframeStructure.METAL;
         assertEquals(metal, bench.text("fresh").contains("on-structure: yes"));
         assertEquals(!metal, bench.text("fresh").contains("on-structure: no"));
     }

@@ -185,12 +185,12 @@ class BreakAreaTest {
         assertEquals(first, words("time-now"));
         press("time-track", KeyCode.HOME);
         assertEquals("0 ms", words("time-now"));
-        EventLines.Line last =
+        EventLines.EventLine last =
                 on(
                         () -> {
                             ListView<?> lines = find("story-lines", ListView.class);
                             lines.getSelectionModel().selectLast();
-                            return (EventLines.Line)
+                            return (EventLines.EventLine)
                                     lines.getItems().get(lines.getItems().size() - 1);
                         });
         assertEquals(EventLines.time(last.seconds()), words("time-now"));

@@ -117,7 +117,7 @@ class BreakingTest {
         Moment flown =
                 breaking.moments().stream()
                         .map(MomentChoice::moment)
-                        .filter(m -> m.span() == Moment.Span.FLOWN)
+                        .filter(m -> m.span() == Moment.FlightSpan.FLOWN)
                         .findFirst()
                         .orElseThrow();
         breaking.moment().set(Optional.of(flown));
@@ -177,11 +177,11 @@ class BreakingTest {
     @Test
     void linesAreThoseOfTheStoryInOrder() {
         pick(SHORT);
-        List<EventLines.Line> lines = breaking.lines();
+        List<EventLines.EventLine> lines = breaking.lines();
         assertEquals("main bus: short to ground", lines.get(0).event());
         assertEquals(
-                lines.stream().map(EventLines.Line::seconds).sorted().toList(),
-                lines.stream().map(EventLines.Line::seconds).toList());
+                lines.stream().map(EventLines.EventLine::seconds).sorted().toList(),
+                lines.stream().map(EventLines.EventLine::seconds).toList());
     }
 
     @Test
@@ -202,15 +202,15 @@ class BreakingTest {
 
     @Test
     void inTheFirstMomentEachLoadIsToldByWhatItHasThen() {
-        assertEquals(LoadsNow.Supply.ENOUGH, computer(0).supply());
+        assertEquals(LoadsNow.LoadSupply.ENOUGH, computer(0).supply());
         assertEquals("works", computer(0).does());
         pick(SHORT);
-        assertEquals(LoadsNow.Supply.LOW, computer(0).supply());
+        assertEquals(LoadsNow.LoadSupply.LOW, computer(0).supply());
         assertTrue(computer(0).has().matches("\\d\\.\\d V, needs 7\\.0 V"), computer(0).has());
         assertTrue(
                 computer(0).does().matches("rides through, stops in \\d+ ms"), computer(0).does());
         double end = breaking.scrubber().axis().orElseThrow().endSeconds();
-        assertEquals(LoadsNow.Supply.STOPPED, computer(end).supply());
+        assertEquals(LoadsNow.LoadSupply.STOPPED, computer(end).supply());
         assertEquals("has stopped", computer(end).does());
     }
 }

@@ -20,7 +20,7 @@ import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.breaking.FailureMatrix.Grouping;
 import stillturning.desktop.viewmodel.breaking.FailureMatrix.MatrixLine;
 import stillturning.desktop.viewmodel.breaking.FailureMatrix.Order;
-import stillturning.report.FailureRows.Row;
+import stillturning.report.FailureRows.FailureRow;
 
 @Timeout(120)
 class FailureMatrixTest {
@@ -42,7 +42,7 @@ class FailureMatrixTest {
         open.close();
     }
 
-    private List<Row> rows() {
+    private List<FailureRow> rows() {
         return matrix.lines().stream().flatMap(line -> line.row().stream()).toList();
     }
 
@@ -67,7 +67,7 @@ class FailureMatrixTest {
     @Test
     void byOutcomeTheWorstComesFirst() {
         matrix.arrangement().grouping().set(Grouping.OUTCOME);
-        List<Outcome> worst = rows().stream().map(Row::worst).toList();
+        List<Outcome> worst = rows().stream().map(FailureRow::worst).toList();
         assertEquals(worst.stream().sorted().toList(), worst);
         assertEquals(worst.get(0).words(), headings().get(0).name());
     }
@@ -86,13 +86,14 @@ class FailureMatrixTest {
 
         matrix.arrangement().search().set("main bus short");
         assertEquals(
-                List.of("main-bus: short to ground"), rows().stream().map(Row::failure).toList());
+                List.of("main-bus: short to ground"),
+                rows().stream().map(FailureRow::failure).toList());
         assertEquals("1 of " + all + " failures", matrix.count());
         matrix.arrangement().search().set("");
 
         matrix.arrangement().differingOnly().set(true);
         assertTrue(rows().size() < all);
-        for (Row row : rows()) {
+        for (FailureRow row : rows()) {
             List<Outcome> outcomes =
                     row.byCandidate().stream().map(v -> v.orElseThrow().outcome()).toList();
             assertTrue(outcomes.stream().distinct().count() > 1, row.failure());
@@ -103,7 +104,7 @@ class FailureMatrixTest {
     void ordersWithinAGroup() {
         matrix.arrangement().grouping().set(Grouping.NONE);
         matrix.arrangement().order().set(Order.NAME);
-        List<String> names = rows().stream().map(Row::failure).toList();
+        List<String> names = rows().stream().map(FailureRow::failure).toList();
         assertEquals(names.stream().sorted(String.CASE_INSENSITIVE_ORDER).toList(), names);
 
         matrix.arrangement().order().set(Order.CANDIDATE);
@@ -121,7 +122,7 @@ class FailureMatrixTest {
     void aCellOpensItsStory() {
         List<Destination> gone = new ArrayList<>();
         open.desk.guide(gone::add);
-        Row row = rows().get(0);
+        FailureRow row = rows().get(0);
         matrix.open(row, 1);
         String candidate = matrix.candidates().get(1);
         assertEquals(List.of(Destination.of(AreaName.BREAK, candidate, row.failure())), gone);

@@ -20,7 +20,7 @@ import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.OpenDesk;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
-import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.DifferenceGroup;
 import stillturning.desktop.viewmodel.offer.OfferedDrawings;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;
@@ -228,16 +228,16 @@ class DecidingTest {
     void changingSidesTurnsBetterIntoWorse() {
         open.untilAssessed();
         SideBySide pair = deciding.sideBySide();
-        List<String> better = failures(pair, Group.BETTER);
-        List<String> worse = failures(pair, Group.WORSE);
+        List<String> better = failures(pair, DifferenceGroup.BETTER);
+        List<String> worse = failures(pair, DifferenceGroup.WORSE);
         pair.swap();
 
         assertFalse(better.isEmpty() && worse.isEmpty());
-        assertEquals(better, failures(pair, Group.WORSE).stream().sorted().toList());
-        assertEquals(worse, failures(pair, Group.BETTER).stream().sorted().toList());
+        assertEquals(better, failures(pair, DifferenceGroup.WORSE).stream().sorted().toList());
+        assertEquals(worse, failures(pair, DifferenceGroup.BETTER).stream().sorted().toList());
     }
 
-    private static List<String> failures(SideBySide pair, Group group) {
+    private static List<String> failures(SideBySide pair, DifferenceGroup group) {
         return pair.rows().stream()
                 .filter(r -> r.group() == group)
                 .map(DifferenceRow::what)

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillturning.cli.Main;
 import stillturning.desktop.viewmodel.explain.OpenStudy;
-import stillturning.reliability.asbuilt.Compared.Verdict;
+import stillturning.reliability.asbuilt.Compared.Agreement;
 
 class RecordingTest {
 
@@ -111,7 +111,7 @@ class RecordingTest {
         recording.by().set("a builder");
         compare();
         assertEquals("", recording.refusal().get());
-        assertEquals(2, recording.built().get().orElseThrow().with(Verdict.DISAGREES).size());
+        assertEquals(2, recording.built().get().orElseThrow().with(Agreement.DISAGREES).size());
         assertEquals("does not keep to it", entry(recording, RADIO).verdict().get());
         Path form = here.resolve("form.yaml");
         Files.copy(file("entered").resolve("one-bus.yaml"), form);

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stillturning.files.ReadStudy;
-import stillturning.files.Starter.Protection;
+import stillturning.files.Starter.LoadProtection;
 import stillturning.files.StudyReader;
 
 class NewStudyTest {
@@ -24,7 +24,7 @@ class NewStudyTest {
         NewStudy beginning = new NewStudy(home);
         beginning.title().set("Über Wasser 2");
         beginning.batteries().set(1);
-        beginning.protection().set(Protection.SOLID_STATE);
+        beginning.protection().set(LoadProtection.SOLID_STATE);
 
         Path folder = beginning.begin().folder().orElseThrow();
 

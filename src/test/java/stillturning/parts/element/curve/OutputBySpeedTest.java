@@ -7,12 +7,16 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import stillturning.parts.element.curve.OutputBySpeed.Point;
+import stillturning.parts.element.curve.OutputBySpeed.OutputPoint;
 
 class OutputBySpeedTest {
 
     private static final OutputBySpeed OUTPUT =
-            new OutputBySpeed(List.of(new Point(20, 0), new Point(40, 30), new Point(100, 45)));
+            new OutputBySpeed(
+                    List.of(
+                            new OutputPoint(20, 0),
+                            new OutputPoint(40, 30),
+                            new OutputPoint(100, 45)));
 
     @ParameterizedTest
     @CsvSource({"0, 0", "19.9, 0", "20, 0", "30, 15", "40, 30", "70, 37.5", "100, 45", "900, 45"})
@@ -28,7 +32,7 @@ class OutputBySpeedTest {
 
     @Test
     void speedsThatDoNotRiseAreRefused() {
-        List<Point> points = List.of(new Point(20, 0), new Point(20, 10));
+        List<OutputPoint> points = List.of(new OutputPoint(20, 0), new OutputPoint(20, 10));
         assertThrows(IllegalArgumentException.class, () -> new OutputBySpeed(points));
         assertThrows(IllegalArgumentException.class, () -> new OutputBySpeed(List.of()));
     }

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import stillturning.parts.element.curve.TimeCurrentCurve.CurvePoint;
 import stillturning.parts.element.curve.TimeCurrentCurve.Memory;
-import stillturning.parts.element.curve.TimeCurrentCurve.Point;
 import stillturning.parts.protection.ProtectorCurves;
 
 class TimeCurrentCurveTest {
@@ -185,12 +185,12 @@ class TimeCurrentCurveTest {
 
     @Test
     void aCurveWhosePointsDoNotRiseIsRefused() {
-        List<Point> points = List.of(new Point(2, 1, 2), new Point(2, 0.5, 1));
+        List<CurvePoint> points = List.of(new CurvePoint(2, 1, 2), new CurvePoint(2, 0.5, 1));
         assertThrows(
                 IllegalArgumentException.class,
                 () ->
                         new TimeCurrentCurve(
                                 "bad", "none", points, new Derating.None("none"), Memory.METAL));
-        assertThrows(IllegalArgumentException.class, () -> new Point(2, 3, 2));
+        assertThrows(IllegalArgumentException.class, () -> new CurvePoint(2, 3, 2));
     }
 }

@@ -262,7 +262,7 @@ final class Examples {
     static Diagram glyphs() {
         Examples e = new Examples();
         for (Glyph glyph : Glyph.values()) {
-            if (glyph.form == Glyph.Form.INLINE) {
+            if (glyph.form == Glyph.GlyphForm.INLINE) {
                 String id = glyph.name();
                 e.inline(id + "-l", Glyph.CONNECTOR, "", "");
                 String words = glyph.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');

@@ -71,7 +71,7 @@ class LayeredLayoutTest {
         return texts.stream().map(LayeredLayoutTest::shrunk).toList();
     }
 
-    private static List<Box> segments(PlacedDiagram.Route route) {
+    private static List<Box> segments(PlacedDiagram.PlacedLine route) {
         List<Box> segments = new ArrayList<>();
         for (int i = 1; i < route.points().size(); i++) {
             Point a = route.points().get(i - 1);
@@ -117,7 +117,7 @@ class LayeredLayoutTest {
     void noLineCrossesASymbolOrAText(Diagram diagram) {
         PlacedDiagram placed = LayeredLayout.of(diagram);
         List<Box> texts = texts(placed);
-        for (PlacedDiagram.Route route : placed.routes()) {
+        for (PlacedDiagram.PlacedLine route : placed.routes()) {
             for (Box segment : segments(route)) {
                 for (PlacedDiagram.PlacedSymbol symbol : placed.symbols()) {
                     assertFalse(
@@ -135,7 +135,7 @@ class LayeredLayoutTest {
     @MethodSource("all")
     void linesRunAtRightAnglesFromPortToPort(Diagram diagram) {
         PlacedDiagram placed = LayeredLayout.of(diagram);
-        for (PlacedDiagram.Route route : placed.routes()) {
+        for (PlacedDiagram.PlacedLine route : placed.routes()) {
             for (Box segment : segments(route)) {
                 assertTrue(
                         segment.width() < 0.05 || segment.height() < 0.05, () -> "" + route.line());
@@ -192,8 +192,8 @@ class LayeredLayoutTest {
                 before.symbols().stream().map(PlacedDiagram.PlacedSymbol::box).toList(),
                 after.symbols().stream().map(PlacedDiagram.PlacedSymbol::box).toList());
         assertEquals(
-                before.routes().stream().map(PlacedDiagram.Route::points).toList(),
-                after.routes().stream().map(PlacedDiagram.Route::points).toList());
+                before.routes().stream().map(PlacedDiagram.PlacedLine::points).toList(),
+                after.routes().stream().map(PlacedDiagram.PlacedLine::points).toList());
     }
 
     @ParameterizedTest(name = "{index}")

@@ -58,7 +58,7 @@ class SheetTest {
                     paper.holds(new Point(spot.box().right(), spot.box().bottom())), symbol.id());
             assertEquals(
                     symbol.ports().stream().map(Port::name).toList(),
-                    spot.ports().stream().map(SymbolPosition.Landing::port).toList());
+                    spot.ports().stream().map(SymbolPosition.LineLanding::port).toList());
         }
         sheet.courses().forEach(c -> c.points().forEach(p -> assertTrue(paper.holds(p))));
     }
@@ -85,7 +85,7 @@ class SheetTest {
 
     private static void assertEnds(Sheet sheet, String symbol, String port, Point end) {
         SymbolPosition spot = spot(sheet, symbol);
-        SymbolPosition.Landing landing =
+        SymbolPosition.LineLanding landing =
                 spot.ports().stream().filter(p -> p.port().equals(port)).findFirst().orElseThrow();
         Glyph glyph =
                 sheet.diagram().symbols().stream()
@@ -93,7 +93,7 @@ class SheetTest {
                         .findFirst()
                         .orElseThrow()
                         .glyph();
-        if (glyph.form == Glyph.Form.INLINE || glyph.form == Glyph.Form.BOX) {
+        if (glyph.form == Glyph.GlyphForm.INLINE || glyph.form == Glyph.GlyphForm.BOX) {
             // where stubs widen the room of a symbol, the last of a line lies beside them
             boolean level = landing.side().horizontal() && landing.at().y() == end.y();
             boolean upright = !landing.side().horizontal() && landing.at().x() == end.x();
@@ -139,7 +139,7 @@ class SheetTest {
         SymbolPosition from = spot(sheet, course.line().fromSymbol());
         assertEquals(
                 course.line().fromPort(),
-                from.portAt(start).map(SymbolPosition.Landing::port).orElseThrow());
+                from.portAt(start).map(SymbolPosition.LineLanding::port).orElseThrow());
     }
 
     @Test

@@ -58,7 +58,7 @@ final class ExamplePlots {
                                                 "battery",
                                                 List.of(at(0, 95), at(3120, 2), at(3600, 2)))),
                                 List.of(),
-                                new Graph.Fixed(0, 100))),
+                                new Graph.FixedRange(0, 100))),
                 List.of(
                         new EventMark(1, 0),
                         new EventMark(2, 0.004),
@@ -71,18 +71,19 @@ final class ExamplePlots {
                         new StateRow(
                                 "engine function",
                                 List.of(
-                                        new StateRow.Span(0, 0.004, "running", StateRow.Fill.LIGHT),
-                                        new StateRow.Span(
+                                        new StateRow.RowSpan(
+                                                0, 0.004, "running", StateRow.Fill.LIGHT),
+                                        new StateRow.RowSpan(
                                                 0.004, 1.4, "interrupted", StateRow.Fill.HATCHED),
-                                        new StateRow.Span(
+                                        new StateRow.RowSpan(
                                                 1.4, 3120, "running", StateRow.Fill.LIGHT),
-                                        new StateRow.Span(
+                                        new StateRow.RowSpan(
                                                 3120, 3600, "stopped", StateRow.Fill.SOLID))),
                         new StateRow(
                                 "radio",
                                 List.of(
-                                        new StateRow.Span(0, 930, "on", StateRow.Fill.LIGHT),
-                                        new StateRow.Span(
+                                        new StateRow.RowSpan(0, 930, "on", StateRow.Fill.LIGHT),
+                                        new StateRow.RowSpan(
                                                 930, 3600, "shed", StateRow.Fill.EMPTY)))));
     }
 

@@ -270,7 +270,7 @@ class TimePlotTest {
                                 new StateRow(
                                         hostile,
                                         List.of(
-                                                new StateRow.Span(
+                                                new StateRow.RowSpan(
                                                         0,
                                                         1e-4,
                                                         hostile,
@@ -287,7 +287,7 @@ class TimePlotTest {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> new Series("s", List.of(new Series.Sample(1, 0), new Series.Sample(0, 0))));
-        assertThrows(IllegalArgumentException.class, () -> new Graph.Fixed(1, 1));
+        assertThrows(IllegalArgumentException.class, () -> new Graph.FixedRange(1, 1));
     }
 
     @ParameterizedTest(name = "seed {0}")

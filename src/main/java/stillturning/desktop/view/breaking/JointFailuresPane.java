@@ -9,12 +9,12 @@ import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.view.Showing;
 import stillturning.desktop.view.decide.BlockPane;
-import stillturning.desktop.viewmodel.breaking.Together;
+import stillturning.desktop.viewmodel.breaking.JointFailures;
 
 /** What two failures do together, what hides, and what a run-up finds. */
-final class TogetherPane extends VBox {
+final class JointFailuresPane extends VBox {
 
-    TogetherPane(Together together) {
+    JointFailuresPane(JointFailures together) {
         getStyleClass().add("area-pane");
         Button start = Controls.button("Play every pair", "together-start", together::start);
         start.disableProperty().bind(together.working());

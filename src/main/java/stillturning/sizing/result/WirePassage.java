@@ -11,8 +11,8 @@ import java.util.Optional;
  * @param tied what they are tied together
  * @param company which of them should not be with the others
  */
-public record Passage(
-        Kind kind,
+public record WirePassage(
+        PassageKind kind,
         String name,
         List<String> wires,
         Tied tied,
@@ -20,7 +20,7 @@ public record Passage(
         Company company) {
 
     /** What they go through. */
-    public enum Kind {
+    public enum PassageKind {
         /** Through one hole, as the study says. */
         HOLE,
         /** In one bundle, as the study says. */
@@ -75,7 +75,7 @@ public record Passage(
         }
     }
 
-    public Passage {
+    public WirePassage {
         wires = List.copyOf(wires);
     }
 }

@@ -5,12 +5,12 @@ import stillturning.parts.element.curve.Tripping;
 import stillturning.story.TripContest;
 
 /** What might have given way first, judged by the currents at which something did. */
-final class Race {
+final class TripRivals {
 
     /** Currents differed a moment before, so a rival that is this much later still counts. */
     private static final double ROOM = 1.25;
 
-    private Race() {}
+    private TripRivals() {}
 
     static TripContest wonBy(String winner, double slowSeconds, List<Racer> racers) {
         List<String> rivals =

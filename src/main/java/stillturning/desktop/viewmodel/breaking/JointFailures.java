@@ -12,8 +12,8 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import stillturning.desktop.viewmodel.BackgroundWork.Progress;
 import stillturning.desktop.viewmodel.BackgroundWork.Running;
+import stillturning.desktop.viewmodel.BackgroundWork.WorkHandle;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.dossier.JointSearch;
 import stillturning.dossier.JointWork;
@@ -36,7 +36,7 @@ import stillturning.story.UntoldStory;
  * What two failures do together in the open candidate, what hides, and what a run-up would find.
  * Asked on wish, since it takes minutes. To be used on the screen's thread.
  */
-public final class Together {
+public final class JointFailures {
 
     private static final String ASKING = "Asking what two failures do together";
     private static final String INVITATION =
@@ -55,7 +55,7 @@ public final class Together {
     /** Of which candidate, and of which texts, something was asked. */
     private record Asked(String candidate, String title, String fingerprint) {}
 
-    public Together(Desk desk) {
+    public JointFailures(Desk desk) {
         this.desk = desk;
         desk.read().addListener((of, before, now) -> tell());
         desk.candidate().addListener((of, before, now) -> tell());
@@ -108,7 +108,7 @@ public final class Together {
                 study.id(), study.heading(), study.aircraft(), study.goals(), List.of(candidate));
     }
 
-    private static List<Block> found(Study study, Chances chances, Progress progress)
+    private static List<Block> found(Study study, Chances chances, WorkHandle progress)
             throws UntoldStory {
         JointSearch search = new JointSearch(study, chances, JointSearch.PAIRS);
         int all = search.blocks();
