@@ -32,13 +32,13 @@ public record Candidate(
     public record Hit(String part, FailureMode mode) {}
 
     public Candidate {
-        parts = List.copyOf(parts);
+        parts = PartList.copyOf(parts);
         joins = List.copyOf(joins);
     }
 
     /** The part of this id, if the candidate has one. */
     public Optional<Part> part(String id) {
-        return parts.stream().filter(p -> p.id().equals(id)).findFirst();
+        return PartList.copyOf(parts).find(id);
     }
 
     /** All parts that are this to the wiring. */

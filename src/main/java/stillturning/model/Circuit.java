@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import stillturning.model.Candidate.Hit;
@@ -167,13 +168,18 @@ public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netO
         }
 
         private Terminal leader(Terminal terminal) {
-            Terminal at = terminal;
-            Terminal next = leaders.get(at);
+            Terminal leader = terminal;
+            Terminal next = leaders.get(leader);
             while (next != null) {
-                at = next;
-                next = leaders.get(at);
+                leader = next;
+                next = leaders.get(leader);
             }
-            return at;
+            Terminal at = terminal;
+            while (!at.equals(leader)) {
+                // the next search from here is short
+                at = Objects.requireNonNull(leaders.put(at, leader));
+            }
+            return leader;
         }
     }
 }

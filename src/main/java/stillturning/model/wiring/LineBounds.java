@@ -117,9 +117,7 @@ final class LineBounds {
     /** Largest current that can flow in a line for long (A); 0 where nothing bounds it. */
     double steadyAmps(MetalLine line) {
         DoubleStream loads =
-                candidate
-                        .loads()
-                        .filter(load -> line.passes(load.id()))
+                lines.loadsIn(line).stream()
                         .flatMap(load -> aircraft.load(load.id()).stream())
                         .mapToDouble(this::mostAmps);
         DoubleStream protectors =
@@ -167,9 +165,7 @@ final class LineBounds {
     }
 
     private Optional<ShortGuard> ofFeeds(MetalLine line) {
-        return candidate
-                .loads()
-                .filter(load -> lines.returnOf(load).filter(line::equals).isPresent())
+        return lines.returningBy(line).stream()
                 .flatMap(lines::suppliesOf)
                 .flatMap(supply -> smallest(supply).stream())
                 .max(Comparator.comparingDouble(ShortGuard::ratedAmps));

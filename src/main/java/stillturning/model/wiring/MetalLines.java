@@ -123,7 +123,7 @@ public final class MetalLines {
     Stream<MetalLine> circuitOf(MetalLine line) {
         return Stream.concat(
                 Stream.of(line),
-                passed.getOrDefault(line, List.of()).stream()
+                loadsIn(line).stream()
                         .flatMap(
                                 load ->
                                         returnOf(load).filter(line::equals).isPresent()
@@ -135,6 +135,11 @@ public final class MetalLines {
     public Optional<MetalLine> returnOf(Load load) {
         int net = circuit.net(load.id(), "minus");
         return net == STRUCTURE ? Optional.empty() : arrivingAt(load.id(), net);
+    }
+
+    /** The loads that a line passes. */
+    List<Load> loadsIn(Line line) {
+        return passed.getOrDefault(line, List.of());
     }
 
     /** The loads that return by a line. */

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
+import stillturning.bench.Effort;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
@@ -38,7 +39,7 @@ import stillturning.story.UntoldStory;
  */
 class EqualCircuitsTest {
 
-    private static final int AIRCRAFT = 1000;
+    private static final int AIRCRAFT = Effort.cases(100, 1000);
 
     private static final double HORIZON_SECONDS = 600;
 

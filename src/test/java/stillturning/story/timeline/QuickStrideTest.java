@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import stillturning.bench.Effort;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
@@ -33,7 +34,7 @@ class QuickStrideTest {
 
     private static final double FAR = 1e-3;
 
-    private static final int AIRCRAFT = 2000;
+    private static final int AIRCRAFT = Effort.cases(200, 2000);
 
     private static final double HORIZON_SECONDS = 900;
 
