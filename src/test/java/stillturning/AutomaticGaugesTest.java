@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import stillturning.bench.Effort;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.model.Study;
@@ -34,7 +35,7 @@ class AutomaticGaugesTest {
     private static final Set<Rule> OF_GAUGES =
             EnumSet.of(Rule.AMPACITY, Rule.CHART, Rule.HEAT, Rule.DROP, Rule.MAIN_POWER);
 
-    private static final int STUDIES = 25;
+    private static final int STUDIES = Effort.cases(6, 25);
 
     @TempDir Path folder;
 
@@ -48,7 +49,8 @@ class AutomaticGaugesTest {
                 "alone | bundle: 12 | bundle: 1",
                 "hot | temperature: 60 degC | temperature: 120 degC",
                 "thin insulation | insulation: 150 degC | insulation: 105 degC",
-                "long returns | across: 0.5 m (guess), temperature: 60 | across: 5 m (guess), temperature: 60",
+                "long returns | across: 0.5 m (guess), temperature: 60 | across: 5 m (guess),"
+                        + " temperature: 60",
                 "now and then | draws: 18 A (guess), | draws: 18 A (guess), duty: 10 %,",
             })
     void aStudyWithoutGaugesHasNoFindingAboutThem(String how, String written, String instead)

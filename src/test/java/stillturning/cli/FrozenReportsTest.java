@@ -18,6 +18,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.bench.Thorough;
+import stillturning.cli.Session.Ran;
+import stillturning.cli.terminal.ExitCode;
 
 /**
  * The results kept in {@code reports} are what the program makes of Sandpiper today. No proof that
@@ -126,7 +128,9 @@ class FrozenReportsTest {
         String[] words =
                 Stream.concat(Stream.of(command, study()), Stream.of(options))
                         .toArray(String[]::new);
-        hold(file, Session.in(here).run(words).out());
+        Ran ran = Session.in(here).run(words);
+        assertEquals(command.equals("decide") ? ExitCode.FINE : ran.code(), ran.code(), ran.err());
+        hold(file, ran.out());
     }
 
     @Thorough

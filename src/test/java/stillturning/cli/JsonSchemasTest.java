@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.Thorough;
 import stillturning.cli.breaking.StoriesJson;
 import stillturning.cli.check.CheckJson;
 import stillturning.report.json.JsonDocument;
@@ -93,9 +94,15 @@ class JsonSchemasTest {
                                         one[0],
                                         one[1])
                                 .out()));
+    }
+
+    @Thorough
+    @Test
+    void whatIsDecidedOfTheDemoKeepsToItsSchema() {
+        String sandpiper = Session.ARCHITECTURES.resolve("sandpiper").toString();
         assertEquals(
                 List.of(),
-                faults("report/decide", session.run("decide", sandpiper, "--json").out()));
+                faults("report/decide", Session.in(here).run("decide", sandpiper, "--json").out()));
     }
 
     @Test

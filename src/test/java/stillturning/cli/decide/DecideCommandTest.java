@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.Thorough;
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
@@ -142,6 +143,7 @@ class DecideCommandTest {
         assertTrue(reverse.err().contains("weights say the reverse"), reverse.err());
     }
 
+    @Thorough
     @Test
     void guessesAreTriedOnlyWhenAskedAndThoseThatMatterAreNamed() {
         Session.in(here).copyOfFirstSteps("small");

@@ -16,6 +16,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import stillturning.bench.Effort;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
@@ -75,7 +76,7 @@ class ConditionsTest {
         Timeline exact = new Timeline(SANDPIPER, candidate);
         SplittableRandom random = new SplittableRandom(id.hashCode());
         int lost = 0;
-        for (int n = 0; n < 250; n++) {
+        for (int n = 0; n < Effort.cases(60, 250); n++) {
             int[] set = drawn(random, events.size(), n % 2 == 0);
             SetVerdict quickly = trial.of(set);
             if (quickly != SetVerdict.IMPOSSIBLE) {

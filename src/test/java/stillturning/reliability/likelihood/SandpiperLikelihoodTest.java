@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import stillturning.bench.Thorough;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
@@ -31,6 +32,7 @@ class SandpiperLikelihoodTest {
     private static final Candidate CANDIDATE =
             STUDY.candidate("one-battery-main-bus").orElseThrow();
 
+    @Thorough
     @Test
     void oneBatteryOnOneBusHasSetsOfOneAmongItsLikeliest() throws UntoldStory {
         List<Event> events =

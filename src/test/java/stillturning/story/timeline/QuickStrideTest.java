@@ -49,7 +49,11 @@ class QuickStrideTest {
         Path kept = Path.of("src", "test", "resources", "stillturning", "cases", "isolator");
         return Stream.of(Path.of("architectures", "sandpiper"), kept)
                 .map(folder -> StudyReader.read(folder).study().orElseThrow())
-                .flatMap(study -> study.candidates().stream().map(c -> new Case(study, c)));
+                .flatMap(
+                        study ->
+                                study.candidates().stream()
+                                        .limit(Effort.cases(2, 100))
+                                        .map(c -> new Case(study, c)));
     }
 
     @ParameterizedTest

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.Thorough;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.desktop.viewmodel.AreaName;
@@ -95,6 +96,7 @@ class WholeJobTest {
         screen().settle();
     }
 
+    @Thorough
     @Test
     void fromTheFirstQuestionToThePageAndAllOfItTakenBack() throws IOException {
         begin();

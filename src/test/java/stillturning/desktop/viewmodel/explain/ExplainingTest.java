@@ -18,6 +18,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.Thorough;
 
 class ExplainingTest {
 
@@ -107,6 +108,7 @@ class ExplainingTest {
         assertFalse(explaining().stale());
     }
 
+    @Thorough
     @Test
     void longAnswersAreThoseOfTheCommandLineAndAreAskedOnce() {
         study.delete("bus-and-battery.yaml");
