@@ -13,7 +13,9 @@ import stillturning.cli.study.FoundStudy;
 import stillturning.cli.study.StudyArgument;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Output;
+import stillturning.cli.terminal.Progress;
 import stillturning.cli.terminal.Refusal;
+import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
 import stillturning.report.export.GraphMl;
 import stillturning.report.export.Netlist;
@@ -58,7 +60,7 @@ public final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Optional<String> written = export.map(folder -> write(folder, asked.sound(context)));
-        StudyCheck check = StudyCheck.of(asked.read(context));
+        StudyCheck check = checked(asked.read(context));
         Output out = new Output(context);
         if (asked.json()) {
             out.raw(CheckJson.CHECK.longText(check));
@@ -67,6 +69,17 @@ public final class CheckCommand implements Callable<Integer> {
             written.ifPresent(folder -> out.line("").line("Written: " + folder));
         }
         return check.exitCode();
+    }
+
+    private StudyCheck checked(ReadStudy read) {
+        int candidates = read.study().map(study -> study.candidates().size()).orElse(0);
+        try (Progress progress =
+                Progress.over(
+                        candidates * StudyCheck.STEPS_A_CANDIDATE,
+                        "steps done (normal flight and sizes of each candidate)",
+                        context)) {
+            return StudyCheck.of(read, progress);
+        }
     }
 
     private String write(String folder, FoundStudy found) {

@@ -1,7 +1,9 @@
 package stillturning.cli.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import stillturning.assess.Assess;
 import stillturning.assess.HarmfulMoves;
 import stillturning.assess.NothingBroken;
@@ -81,20 +83,29 @@ record StudyCheck(ReadStudy read, List<Flying> flying, List<SizingReport> sizes)
         sizes = List.copyOf(sizes);
     }
 
-    static StudyCheck of(ReadStudy read) {
-        return read.study()
-                .map(
-                        study ->
-                                new StudyCheck(
-                                        read,
-                                        study.candidates().stream()
-                                                .map(c -> Flying.of(study, c))
-                                                .toList(),
-                                        study.candidates().stream()
-                                                .map(c -> SizedCandidates.quickly(study, c, read))
-                                                .flatMap(Optional::stream)
-                                                .toList()))
-                .orElseGet(() -> new StudyCheck(read, List.of(), List.of()));
+    /** Flying and sizing. */
+    static final int STEPS_A_CANDIDATE = 2;
+
+    /**
+     * Looks at a study.
+     *
+     * @param progress told the id of a candidate after each of its steps
+     */
+    static StudyCheck of(ReadStudy read, Consumer<String> progress) {
+        List<Flying> flying = new ArrayList<>();
+        List<SizingReport> sizes = new ArrayList<>();
+        read.study()
+                .ifPresent(
+                        study -> {
+                            for (Candidate candidate : study.candidates()) {
+                                flying.add(Flying.of(study, candidate));
+                                progress.accept(candidate.id());
+                                SizedCandidates.quickly(study, candidate, read)
+                                        .ifPresent(sizes::add);
+                                progress.accept(candidate.id());
+                            }
+                        });
+        return new StudyCheck(read, flying, sizes);
     }
 
     /** What is wrong though it can be computed. */

@@ -138,7 +138,7 @@ public final class MetalLines {
     }
 
     /** The loads that a line passes. */
-    List<Load> loadsIn(Line line) {
+    List<Load> loadsIn(MetalLine line) {
         return passed.getOrDefault(line, List.of());
     }
 

@@ -16,7 +16,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.assess.Assess;
 import stillturning.bench.Bench;
-import stillturning.bench.Effort;
 import stillturning.bench.Shelf;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
@@ -32,7 +31,7 @@ import stillturning.structure.Structure;
 /** Shape and stories, each made without the other, say the same of every part removed. */
 class CrossCheckTest {
 
-    private static final int DRAWN = Effort.cases(220, 400);
+    private static final int DRAWN = 400;
 
     private static Study shipped(String name) {
         return StudyReader.read(Path.of("architectures", name)).study().orElseThrow();

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.xml.sax.InputSource;
+import stillturning.bench.Thorough;
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
@@ -217,7 +218,9 @@ class JointCommandsTest {
         Session.change(
                 candidate,
                 "returns:",
-                "  a-switch: {is: switch, zone: panel}\n  b-switch: {is: switch, zone: panel}\nreturns:");
+                "  a-switch: {is: switch, zone: panel}\n"
+                        + "  b-switch: {is: switch, zone: panel}\n"
+                        + "returns:");
         Session.change(
                 candidate,
                 "pump.a:     from main-bus, breaker 10 A",
@@ -265,6 +268,7 @@ class JointCommandsTest {
         assertTrue(ran.out().contains("heat in engine"), ran.out());
     }
 
+    @Thorough
     @Test
     void thePageHasWhatWasAskedForAndSaysWhatWasNot() throws Exception {
         run("explain", "small", "--html", "plain.html");

@@ -9,12 +9,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TabPane;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import stillturning.bench.Effort;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.Settings;
@@ -35,8 +38,15 @@ class AreasFitTest {
     private final Map<String, Integer> pictured = new HashMap<>();
     @TempDir private Path folder;
 
+    static Stream<Arguments> windows() {
+        return Stream.of(
+                        Arguments.of(1280, 800, 200, Paper.DARK),
+                        Arguments.of(1024, 700, 100, Paper.LIGHT))
+                .limit(Effort.cases(1, 2));
+    }
+
     @ParameterizedTest
-    @CsvSource({"1024, 700, 100, LIGHT", "1280, 800, 200, DARK"})
+    @MethodSource("windows")
     void nothingIsCutFaintOrUnnamed(int width, int height, int percent, Paper paper)
             throws IOException {
         Path study = folder.resolve("sandpiper");
