@@ -14,7 +14,7 @@
  *       fails, it is read leniently: what cannot be read is left out or replaced by the values of
  *       its class. The result is a {@code HalfDrawn}, which no room that computes takes. One broken
  *       candidate does not keep the others from being computed. Turned down: keeping the last good
- *       drawing, which hides what was just typed. Held by {@code ReadingTest} and {@code
+ *       drawing, which hides what was just typed. Held by {@code LenientReadingTest} and {@code
  *       AtWorkTest}.
  *   <li><b>A mistake that only a later room can find is still a mistake of the file.</b> {@code
  *       StudyReader.mistake} takes it with its path and gives it the place in the text. Held by

@@ -81,14 +81,21 @@ final class SizeFindings {
         return findings.stream().sorted(Comparator.comparing(SizeFinding::rule)).toList();
     }
 
-    private void add(
-            Rule rule, String part, String other, double found, double allowed, Carried when) {
-        findings.add(new SizeFinding(rule, part, other, found, allowed, when, Optional.empty()));
+    private void add(Rule rule, String part, double found, double allowed, Carried when) {
+        findings.add(new SizeFinding(rule, part, "", found, allowed, when, Optional.empty()));
     }
 
     private void wire(WireSize size) {
         if (size.worst().amps() > size.can().amps() + ROUNDING_AMPS) {
-            thicker(Rule.AMPACITY, size, "", size.worst().amps(), size.can().amps(), size.worst());
+            findings.add(
+                    new SizeFinding(
+                            Rule.AMPACITY,
+                            size.wire().id(),
+                            "",
+                            size.worst().amps(),
+                            size.can().amps(),
+                            size.worst(),
+                            thicker(size)));
         }
         size.guard().filter(g -> !g.suits()).ifPresent(g -> unsuitable(size, g));
         shorted(size);
@@ -97,13 +104,15 @@ final class SizeFindings {
     private void unsuitable(WireSize size, WireSize.WireGuard guard) {
         double best = Ampacity.inBestPlace(size.wire().cable());
         boolean burns = guard.inLine() && guard.ratedAmps() > best;
-        thicker(
-                burns ? Rule.PROTECTS_NOTHING : Rule.CHART,
-                size,
-                guard.part(),
-                guard.ratedAmps(),
-                burns ? best : guard.largestAmps().orElse(0.0),
-                Carried.NOTHING);
+        findings.add(
+                new SizeFinding(
+                        burns ? Rule.PROTECTS_NOTHING : Rule.CHART,
+                        size.wire().id(),
+                        guard.part(),
+                        guard.ratedAmps(),
+                        burns ? best : guard.largestAmps().orElse(0.0),
+                        Carried.NOTHING,
+                        thicker(size)));
     }
 
     private void shorted(WireSize size) {
@@ -115,7 +124,15 @@ final class SizeFindings {
             Rule bare = custom(size) ? Rule.UNPROTECTED_BY_CUSTOM : Rule.UNPROTECTED;
             boolean opens =
                     late.opened().contains(guard) && late.carried().amps() >= shorted.amps();
-            add(opens ? Rule.HEAT : bare, id, guard, shorted.amps(), size.can().amps(), shorted);
+            findings.add(
+                    new SizeFinding(
+                            opens ? Rule.HEAT : bare,
+                            id,
+                            guard,
+                            shorted.amps(),
+                            size.can().amps(),
+                            shorted,
+                            Optional.empty()));
         } else if (subject.survey().tooLateIfSlow(id).opened().contains(guard)) {
             hotIfSlow.add(size);
         }
@@ -127,23 +144,25 @@ final class SizeFindings {
                 .max(Comparator.comparingDouble(w -> ifSlow(w).amps() / w.can().amps()))
                 .ifPresent(
                         worst ->
-                                add(
-                                        Rule.HEAT_IF_SLOW,
-                                        worst.wire().id(),
-                                        worst.guard().map(WireSize.WireGuard::part).orElse(""),
-                                        ifSlow(worst).amps(),
-                                        hotIfSlow.size(),
-                                        ifSlow(worst)));
+                                findings.add(
+                                        new SizeFinding(
+                                                Rule.HEAT_IF_SLOW,
+                                                worst.wire().id(),
+                                                worst.guard()
+                                                        .map(WireSize.WireGuard::part)
+                                                        .orElse(""),
+                                                ifSlow(worst).amps(),
+                                                hotIfSlow.size(),
+                                                ifSlow(worst),
+                                                Optional.empty())));
     }
 
     private Carried ifSlow(WireSize size) {
         return subject.survey().tooLateIfSlow(size.wire().id()).carried();
     }
 
-    private void thicker(
-            Rule rule, WireSize size, String other, double found, double allowed, Carried when) {
-        Optional<Mend> mend = size.smallest().map(c -> new Mend.Gauge(size.wire().id(), c.awg()));
-        findings.add(new SizeFinding(rule, size.wire().id(), other, found, allowed, when, mend));
+    private static Optional<Mend> thicker(WireSize size) {
+        return size.smallest().map(c -> new Mend.Gauge(size.wire().id(), c.awg()));
     }
 
     /**
@@ -178,14 +197,12 @@ final class SizeFindings {
                             circuit.drop().volts(),
                             circuit.drop().limitVolts(),
                             Carried.NOTHING,
-                            thinnest.smallest()
-                                    .map(c -> new Mend.Gauge(thinnest.wire().id(), c.awg()))));
+                            thicker(thinnest)));
         }
         if (circuit.supply().volts() < circuit.supply().minimumVolts()) {
             add(
                     Rule.MINIMUM,
                     circuit.name(),
-                    "",
                     circuit.supply().volts(),
                     circuit.supply().minimumVolts(),
                     new Carried(circuit.amps(), circuit.supply().phase(), ""));
@@ -194,7 +211,6 @@ final class SizeFindings {
             add(
                     Rule.OFF,
                     circuit.name(),
-                    "",
                     0,
                     circuit.supply().minimumVolts(),
                     new Carried(circuit.amps(), circuit.supply().without(), ""));
@@ -219,8 +235,7 @@ final class SizeFindings {
                             main.drop().volts(),
                             main.drop().limitVolts(),
                             new Carried(main.amps(), "", ""),
-                            thinnest.smallest()
-                                    .map(c -> new Mend.Gauge(thinnest.wire().id(), c.awg()))));
+                            thicker(thinnest)));
         }
     }
 
@@ -234,7 +249,7 @@ final class SizeFindings {
         } else if (engine && size.normal().amps() > advised + ROUNDING_AMPS) {
             larger(Rule.ENGINE_MARGIN, size, size.normal().amps(), rated, size.normal());
         } else if (size.worst().amps() > rated) {
-            add(Rule.DUTY_AFTER_FAILURE, size.name(), "", size.worst().amps(), rated, size.worst());
+            add(Rule.DUTY_AFTER_FAILURE, size.name(), size.worst().amps(), rated, size.worst());
         }
         if (size.inrush().opens()) {
             larger(
@@ -249,12 +264,11 @@ final class SizeFindings {
             add(
                     Rule.INTERRUPT,
                     size.name(),
-                    "",
                     size.fault().amps(),
                     can.getAsDouble(),
                     Carried.NOTHING);
         } else if (can.isEmpty() && size.kind() != ProtectorSize.ProtectorKind.CHANNEL) {
-            add(Rule.UNRATED, size.name(), "", size.fault().amps(), 0, Carried.NOTHING);
+            add(Rule.UNRATED, size.name(), size.fault().amps(), 0, Carried.NOTHING);
         }
     }
 
@@ -278,12 +292,11 @@ final class SizeFindings {
 
     private void contact(ContactSize size) {
         if (size.ratedAmps().isEmpty()) {
-            add(Rule.UNRATED, size.name(), "", size.neededAmps(), 0, size.carried());
+            add(Rule.UNRATED, size.name(), size.neededAmps(), 0, size.carried());
         } else if (size.neededAmps() > size.ratedAmps().getAsDouble()) {
             add(
                     Rule.CONTACT,
                     size.name(),
-                    "",
                     size.neededAmps(),
                     size.ratedAmps().getAsDouble(),
                     size.carried());
@@ -298,9 +311,9 @@ final class SizeFindings {
         double taken = balance.average().joinedAmps();
         double advised = PublishedLimits.ALTERNATOR_SHARE * balance.alternatorAmps();
         if (taken - balance.average().generatedAmps() > LEVEL_AMPS) {
-            add(Rule.ALTERNATOR, "", "", taken, balance.average().generatedAmps(), when);
+            add(Rule.ALTERNATOR, "", taken, balance.average().generatedAmps(), when);
         } else if (taken > advised && !loads.monitored()) {
-            add(Rule.ALTERNATOR_SHARE, "", "", taken, advised, when);
+            add(Rule.ALTERNATOR_SHARE, "", taken, advised, when);
         }
     }
 
@@ -318,7 +331,6 @@ final class SizeFindings {
                         add(
                                 charged(battery) ? Rule.CHARGE : Rule.CHARGE_APART,
                                 battery,
-                                "",
                                 last.end(),
                                 start,
                                 Carried.NOTHING);
@@ -330,7 +342,6 @@ final class SizeFindings {
         add(
                 Rule.CHARGE_CURRENT,
                 greedy.battery(),
-                "",
                 greedy.amps(),
                 greedy.allowedAmps(),
                 new Carried(0, greedy.phase(), ""));
@@ -350,6 +361,6 @@ final class SizeFindings {
         Carried when = new Carried(cranking.starterAmps(), cranking.conditions(), "");
         cranking.loads().stream()
                 .filter(CrankingSupply.Fed::stops)
-                .forEach(f -> add(rule, f.load(), "", f.volts(), f.minimumVolts(), when));
+                .forEach(f -> add(rule, f.load(), f.volts(), f.minimumVolts(), when));
     }
 }

@@ -81,7 +81,7 @@ public final class Exchange {
             mixes = tried.all(bundles, progress);
             inseparable = APART;
         }
-        return attribution(from, to, bundles, differences, mixes.get(), inseparable);
+        return attribution(from, to, new Bundles(bundles, differences), mixes.get(), inseparable);
     }
 
     /**
@@ -114,7 +114,7 @@ public final class Exchange {
                                                 : BatteryPairs.given(
                                                         to.candidate(), from.candidate())));
         return tried.all(bundles, progress)
-                .map(mixes -> attribution(from, to, bundles, differences, mixes, ""));
+                .map(mixes -> attribution(from, to, new Bundles(bundles, differences), mixes, ""));
     }
 
     /** At most as many as all of whose mixes are assessed. */
@@ -259,13 +259,25 @@ public final class Exchange {
         return points;
     }
 
+    /**
+     * What is exchanged together.
+     *
+     * @param groups of each bundle
+     * @param differences parts by group
+     */
+    private record Bundles(List<List<Group>> groups, Map<Group, List<String>> differences) {
+
+        /** Parts of one bundle, each once. */
+        List<String> parts(int bundle) {
+            return groups.get(bundle).stream()
+                    .flatMap(g -> differences.getOrDefault(g, List.of()).stream())
+                    .distinct()
+                    .toList();
+        }
+    }
+
     private static Attribution attribution(
-            Appraisal from,
-            Appraisal to,
-            List<List<Group>> bundles,
-            Map<Group, List<String>> differences,
-            List<Mix> mixes,
-            String inseparable) {
+            Appraisal from, Appraisal to, Bundles bundles, List<Mix> mixes, String inseparable) {
         List<AttributedShare> shares = new ArrayList<>();
         double[] points = shares(mixes, Mix::points);
         double[] missed = shares(mixes, Mix::missed);
@@ -276,16 +288,13 @@ public final class Exchange {
                 values.put(criterion, shares(mixes, value));
             }
         }
-        for (int i = 0; i < bundles.size(); i++) {
+        for (int i = 0; i < bundles.groups().size(); i++) {
             int bundle = i;
             Map<CriterionName, Double> own = new EnumMap<>(CriterionName.class);
             values.forEach((criterion, all) -> own.put(criterion, all[bundle]));
-            List<String> parts =
-                    bundles.get(i).stream()
-                            .flatMap(g -> differences.getOrDefault(g, List.of()).stream())
-                            .distinct()
-                            .toList();
-            shares.add(new AttributedShare(bundles.get(i), parts, own, points[i], missed[i]));
+            List<String> parts = bundles.parts(i);
+            shares.add(
+                    new AttributedShare(bundles.groups().get(i), parts, own, points[i], missed[i]));
         }
         return new Attribution(from.candidate(), to.candidate(), shares, mixes, inseparable);
     }

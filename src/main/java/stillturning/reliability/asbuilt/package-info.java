@@ -17,7 +17,7 @@
  *       values of a ground test, such as a load's current and a wire's resistance, are fitted at
  *       once where no single one explains as much; an interval then counts that the other is not
  *       known either. Values to which the readings answer alike are said not to be told apart, and
- *       no pair is made of them. Held by {@code ExplainingTest} on 600 simulated tests.
+ *       no pair is made of them. Held by {@code SingleValueFitsTest} on 600 simulated tests.
  *   <li><b>What a log does not tell has no number.</b> A value whose interval is wider than half of
  *       it is not given; the other value is named from which the log cannot tell it apart.
  *   <li><b>Neighbouring readings that are off together are fewer readings.</b> Where what is left

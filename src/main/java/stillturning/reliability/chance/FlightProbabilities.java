@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
@@ -113,26 +114,22 @@ final class FlightProbabilities {
     private Flights flights(double[] rates, Growth growth) {
         Flights flights = new Flights();
         double[] shares = new double[intervals.size()];
-        add(flights, rates, growth, 1, 0, shares);
+        eachAge(rates, 1, 0, shares, weight -> flights.add(weight, chances(rates, growth, shares)));
         Arrays.fill(shares, 1);
         flights.addLast(chances(rates, growth, shares));
         return flights;
     }
 
-    private void add(
-            Flights flights,
-            double[] rates,
-            Growth growth,
-            double weight,
-            int next,
-            double[] shares) {
+    /** Sets the shares to the ages of all intervals from the next one on, and tells each weight. */
+    private void eachAge(
+            double[] rates, double weight, int next, double[] shares, DoubleConsumer told) {
         if (next == shares.length) {
-            flights.add(weight, chances(rates, growth, shares));
+            told.accept(weight);
             return;
         }
         for (Age age : ages(expected(rates, intervals.get(next)))) {
             shares[next] = age.share;
-            add(flights, rates, growth, weight * age.weight, next + 1, shares);
+            eachAge(rates, weight * age.weight, next + 1, shares, told);
         }
     }
 

@@ -37,15 +37,12 @@ public record SeenDifference(int step, What what, String name)
             if (usual.engine() != now.engine()) {
                 all.add(new SeenDifference(step, engine(now), ""));
             }
-            add(step, usual.stopped(), now.stopped(), What.LOAD_STOPS, What.LOAD_WORKS, all);
-            add(
-                    step,
-                    usual.onTheirOwn(),
-                    now.onTheirOwn(),
-                    What.LOAD_ON_ITS_OWN,
-                    What.LOAD_FED,
-                    all);
-            add(step, usual.cues(), now.cues(), What.CUE_SHOWS, What.CUE_DARK, all);
+            all.addAll(of(step, What.LOAD_STOPS, usual.stopped(), now.stopped()));
+            all.addAll(of(step, What.LOAD_WORKS, now.stopped(), usual.stopped()));
+            all.addAll(of(step, What.LOAD_ON_ITS_OWN, usual.onTheirOwn(), now.onTheirOwn()));
+            all.addAll(of(step, What.LOAD_FED, now.onTheirOwn(), usual.onTheirOwn()));
+            all.addAll(of(step, What.CUE_SHOWS, usual.cues(), now.cues()));
+            all.addAll(of(step, What.CUE_DARK, now.cues(), usual.cues()));
         }
         return all;
     }
@@ -58,19 +55,13 @@ public record SeenDifference(int step, What what, String name)
         };
     }
 
-    private static void add(
-            int step,
-            Set<String> usual,
-            Set<String> now,
-            What more,
-            What less,
-            Set<SeenDifference> all) {
-        now.stream()
-                .filter(name -> !usual.contains(name))
-                .forEach(name -> all.add(new SeenDifference(step, more, name)));
-        usual.stream()
-                .filter(name -> !now.contains(name))
-                .forEach(name -> all.add(new SeenDifference(step, less, name)));
+    /** What is among some names and not among others. */
+    private static List<SeenDifference> of(
+            int step, What what, Set<String> without, Set<String> with) {
+        return with.stream()
+                .filter(name -> !without.contains(name))
+                .map(name -> new SeenDifference(step, what, name))
+                .toList();
     }
 
     @Override

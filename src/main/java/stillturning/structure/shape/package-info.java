@@ -11,7 +11,7 @@
  *       each that it could be, and a renaming counts only once every label and every edge was
  *       compared. Colours are numbers of 64 bits: two that fall together by chance cost time, never
  *       the answer. Turned down: the colours alone, which take two rings of three for one of six.
- *       Held by {@code FormTest} against every permutation.
+ *       Held by {@code CanonicalGraphTest} against every permutation.
  *   <li><b>Whatever may matter is in the label.</b> Of a part only its name and what people call it
  *       are left out; zone, weight and price stay. A load keeps its name, because the engine's
  *       logic asks for it. Inputs of a load are alike, because the load treats them alike. Moves

@@ -117,10 +117,10 @@ public final class StartArea implements Area {
         row(grid, "Goes into", place());
         List<ChoiceOption<Integer>> counts =
                 List.of(new ChoiceOption<>(1, "one"), new ChoiceOption<>(2, "two"));
-        ask(grid, "Batteries", study.batteries(), counts);
-        ask(grid, "Alternators", study.alternators(), counts);
-        ask(grid, "Engine computers", study.computers(), counts);
-        ask(grid, "Fuel pumps", study.pumps(), counts);
+        ask(grid, "Batteries", study.numbers().batteries(), counts);
+        ask(grid, "Alternators", study.numbers().alternators(), counts);
+        ask(grid, "Engine computers", study.numbers().computers(), counts);
+        ask(grid, "Fuel pumps", study.numbers().pumps(), counts);
         ask(
                 grid,
                 "Protected and switched by",

@@ -10,7 +10,7 @@
  * <ul>
  *   <li><b>What is offered changes nothing.</b> It is kept only by being written as a candidate of
  *       its own, under a name that is free, and that is one edit like any other: undone as a whole.
- *       Held by {@code OffersTest}.
+ *       Held by {@code OfferedDrawingsTest}.
  *   <li><b>It is drawn on a sheet of its own.</b> On the board every symbol can be worked on; an
  *       offer can only be looked at, as it is now and as it would be.
  * </ul>

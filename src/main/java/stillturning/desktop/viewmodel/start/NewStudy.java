@@ -25,7 +25,7 @@ import stillturning.yaml.Problem;
  *
  * @param title of the study
  * @param parent folder in which the study's own folder is made
- * @param batteries how many of them, as of alternators, engine computers and fuel pumps
+ * @param numbers how many there are of what the engine needs
  * @param protection what protects and switches the loads
  * @param nominal voltage while charging
  * @param structure whether it leads current
@@ -33,13 +33,30 @@ import stillturning.yaml.Problem;
 public record NewStudy(
         StringProperty title,
         ObjectProperty<Path> parent,
-        ObjectProperty<Integer> batteries,
-        ObjectProperty<Integer> alternators,
-        ObjectProperty<Integer> computers,
-        ObjectProperty<Integer> pumps,
+        NumbersAsked numbers,
         ObjectProperty<LoadProtection> protection,
         ObjectProperty<Nominal> nominal,
         ObjectProperty<AirframeStructure> structure) {
+
+    /** How many batteries, alternators, engine computers and fuel pumps. */
+    public record NumbersAsked(
+            ObjectProperty<Integer> batteries,
+            ObjectProperty<Integer> alternators,
+            ObjectProperty<Integer> computers,
+            ObjectProperty<Integer> pumps) {
+
+        private static NumbersAsked usual() {
+            return new NumbersAsked(
+                    new SimpleObjectProperty<>(2),
+                    new SimpleObjectProperty<>(1),
+                    new SimpleObjectProperty<>(2),
+                    new SimpleObjectProperty<>(2));
+        }
+
+        private Counts counts() {
+            return new Counts(batteries.get(), alternators.get(), computers.get(), pumps.get());
+        }
+    }
 
     /**
      * What came of it.
@@ -66,10 +83,7 @@ public record NewStudy(
         this(
                 new SimpleStringProperty("My aircraft"),
                 new SimpleObjectProperty<>(home.resolve(STUDIES)),
-                new SimpleObjectProperty<>(2),
-                new SimpleObjectProperty<>(1),
-                new SimpleObjectProperty<>(2),
-                new SimpleObjectProperty<>(2),
+                NumbersAsked.usual(),
                 new SimpleObjectProperty<>(LoadProtection.BREAKERS),
                 new SimpleObjectProperty<>(Nominal.FOURTEEN_VOLTS),
                 new SimpleObjectProperty<>(AirframeStructure.METAL));
@@ -100,11 +114,7 @@ public record NewStudy(
             answers =
                     new StarterAnswers(
                             title.get().strip(),
-                            new Counts(
-                                    batteries.get(),
-                                    alternators.get(),
-                                    computers.get(),
-                                    pumps.get()),
+                            numbers.counts(),
                             protection.get(),
                             nominal.get(),
                             structure.get());

@@ -23,7 +23,7 @@ class NewStudyTest {
     void whatIsAnsweredBecomesAStudyThatReads() {
         NewStudy beginning = new NewStudy(home);
         beginning.title().set("Über Wasser 2");
-        beginning.batteries().set(1);
+        beginning.numbers().batteries().set(1);
         beginning.protection().set(LoadProtection.SOLID_STATE);
 
         Path folder = beginning.begin().folder().orElseThrow();
@@ -40,7 +40,7 @@ class NewStudyTest {
         beginning.begin();
         Path study = beginning.folder().orElseThrow().resolve("study.yaml");
         String before = Files.readString(study);
-        beginning.batteries().set(1);
+        beginning.numbers().batteries().set(1);
 
         String words = beginning.begin().refusal();
 

@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** The form of a graph against every renumbering of it. */
-class FormTest {
+class CanonicalGraphTest {
 
     private record Edge(int one, int other, String label) {}
 

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class PartNamesTest {
+class RunPartNamesTest {
 
     @Test
     void whatHangsInOneRunIsReadAsOneThing() {

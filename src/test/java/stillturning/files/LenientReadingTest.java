@@ -25,7 +25,7 @@ import stillturning.model.Terminal;
 import stillturning.parts.Part;
 import stillturning.yaml.YamlDocument;
 
-class ReadingTest {
+class LenientReadingTest {
 
     private static final int DELETIONS = Effort.cases(3, 12);
 

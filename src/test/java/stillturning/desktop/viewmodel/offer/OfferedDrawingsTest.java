@@ -17,7 +17,7 @@ import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.OpenDesk;
 
-class OffersTest {
+class OfferedDrawingsTest {
 
     @TempDir private Path folder = Path.of("");
     private OpenDesk open;

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import stillturning.reliability.asbuilt.Measurand.MeasurandKind;
 
 /** Which single value explains readings that are off. */
-class ExplainingTest {
+class SingleValueFitsTest {
 
     private static final OpenValue RADIO = new OpenValue("radio", 1.2, 1.5, 1.8);
     private static final OpenValue LEAD = new OpenValue("lead", 0.008, 0.010, 0.012);
