@@ -9,7 +9,7 @@
  *       assessment and then marked as old, since parts of it take minutes. Long answers are kept
  *       with everything that they depend on ({@code KeptAnswers}), so other words of the builder
  *       cost only the setting of the page. Turned down: writing it again after every change. Held
- *       by {@code SingleValueFitsTest}.
+ *       by {@code ExplainingTest}.
  * </ul>
  */
 @NullMarked

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillturning.bench.Thorough;
 
-class SingleValueFitsTest {
+class ExplainingTest {
 
     private static final int PATIENCE_SECONDS = 60;
 
