@@ -11,7 +11,9 @@ import org.jspecify.annotations.Nullable;
 public abstract class ItemCell<T> extends ListCell<T> {
 
     private static final double SCROLL_BAR = 16;
-    private static final double EDGES = 20;
+
+    /** Of the list itself, both sides together. */
+    private static final double FRAME = 4;
 
     protected ItemCell() {
         setPrefWidth(0);
@@ -40,7 +42,8 @@ public abstract class ItemCell<T> extends ListCell<T> {
 
     @Override
     protected double computePrefHeight(double width) {
-        double room = getListView() == null ? 0 : getListView().getWidth() - SCROLL_BAR - EDGES;
+        double edges = FRAME + snappedLeftInset() + snappedRightInset();
+        double room = getListView() == null ? 0 : getListView().getWidth() - SCROLL_BAR - edges;
         Node row = getGraphic();
         return row == null || room <= 0
                 ? super.computePrefHeight(width)

@@ -116,7 +116,7 @@ public final class DrawArea implements Area {
                 });
         paper.setOnDrop(
                 (dropped, at, key) -> {
-                    PaletteEntry.carried(dropped).ifPresent(board::add);
+                    PaletteEntry.carried(dropped).ifPresent(entry -> board.add(entry, at));
                     paper.requestFocus();
                 });
         paper.setOnMenu(this::openMenu);

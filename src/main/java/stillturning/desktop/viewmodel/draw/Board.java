@@ -3,6 +3,7 @@ package stillturning.desktop.viewmodel.draw;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,7 @@ import stillturning.files.finding.CandidateReading;
 import stillturning.files.finding.FileFinding;
 import stillturning.files.finding.PartPlace;
 import stillturning.model.Terminal;
+import stillturning.report.drawing.Point;
 import stillturning.report.oneline.DrawnCandidate;
 import stillturning.yaml.YamlDocument;
 
@@ -45,6 +47,10 @@ public final class Board {
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObservableList<FileFinding> findings = FXCollections.observableArrayList();
     private final ObservableList<Trouble> troubles = FXCollections.observableArrayList();
+
+    /** Where parts were dropped that the layout has no other place for, by their names. */
+    private final Map<String, Point> dropped = new HashMap<>();
+
     private final ObservableList<String> chosen = FXCollections.observableArrayList();
     // kept, since listeners at a view of a list are heard only as long as somebody has the view
     private final ObservableList<FileFinding> shownFindings =
@@ -108,6 +114,7 @@ public final class Board {
 
     private void turnTo() {
         chosen.clear();
+        dropped.clear();
         laid.set(Optional.empty());
         leftOutInstead.set(Optional.empty());
         said.set("");
@@ -133,12 +140,13 @@ public final class Board {
         all.sort(Comparator.comparing(f -> !f.mistake()));
         findings.setAll(all);
         Optional<BoardDrawing> before = laid.get();
+        Map<String, Point> places = Map.copyOf(dropped);
         reading.ifPresent(
                 r ->
                         desk.work()
                                 .start(
                                         LAYING,
-                                        progress -> BoardDrawing.of(r, before),
+                                        progress -> BoardDrawing.of(r, before, places),
                                         now -> now.ifPresent(n -> laid.set(Optional.of(n))),
                                         wrong -> said.set(String.valueOf(wrong.getMessage()))));
         showSheet();
@@ -235,14 +243,23 @@ public final class Board {
 
     /** Adds a part, in the zone of what is chosen or else in the study's first. */
     public void add(PaletteEntry entry) {
-        Optional<String> ofClass = Optional.of(entry.ofClass());
+        succeeds(() -> adding(entry));
+    }
+
+    /** The same, and lays it there, or near by, until it is joined to something. */
+    public void add(PaletteEntry entry, Point at) {
         succeeds(
-                () ->
-                        Change.of(
-                                candidateEdits()
-                                        .add(
-                                                new NewPart(
-                                                        entry.kind(), ofClass, zone(), Map.of()))));
+                () -> {
+                    Change change = adding(entry);
+                    change.parts().forEach(part -> dropped.put(part, at));
+                    return change;
+                });
+    }
+
+    private Change adding(PaletteEntry entry) throws ChangeRefused {
+        Optional<String> ofClass = Optional.of(entry.ofClass());
+        return Change.of(
+                candidateEdits().add(new NewPart(entry.kind(), ofClass, zone(), Map.of())));
     }
 
     /** Adds a load to the study, to be fed in the open candidate; the others leave it out. */

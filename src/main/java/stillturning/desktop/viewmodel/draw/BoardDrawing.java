@@ -1,6 +1,8 @@
 package stillturning.desktop.viewmodel.draw;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -8,6 +10,7 @@ import stillturning.files.finding.CandidateReading;
 import stillturning.files.finding.FileFinding;
 import stillturning.model.HalfDrawn;
 import stillturning.report.drawing.Picture;
+import stillturning.report.drawing.Point;
 import stillturning.report.drawing.diagram.Diagram;
 import stillturning.report.drawing.diagram.DiagramSymbol;
 import stillturning.report.drawing.layout.OneLine;
@@ -26,18 +29,28 @@ public record BoardDrawing(HalfDrawn candidate, DrawnCandidate drawn, Sheet shee
 
     private static final String WARNING = "\u26A0";
 
-    /** Lays out what was read, as like the sheet before as may be; takes a moment. */
-    static Optional<BoardDrawing> of(CandidateReading reading, Optional<BoardDrawing> before) {
-        return reading.drawing().map(half -> of(half, wrong(reading), before));
+    /**
+     * Lays out what was read, as like the sheet before as may be; takes a moment.
+     *
+     * @param dropped where parts were dropped on the sheet before, by their names
+     */
+    static Optional<BoardDrawing> of(
+            CandidateReading reading, Optional<BoardDrawing> before, Map<String, Point> dropped) {
+        return reading.drawing().map(half -> of(half, wrong(reading), before, dropped));
     }
 
     private static BoardDrawing of(
-            HalfDrawn half, Set<String> wrong, Optional<BoardDrawing> before) {
+            HalfDrawn half,
+            Set<String> wrong,
+            Optional<BoardDrawing> before,
+            Map<String, Point> dropped) {
         DrawnCandidate drawn = CandidateDrawing.atWork(half);
         Diagram diagram = marked(drawn, wrong);
+        Map<String, Point> wanted = new HashMap<>();
+        dropped.forEach((part, at) -> drawn.keysOf(part).forEach(key -> wanted.put(key, at)));
         Sheet sheet =
                 before.filter(b -> b.candidate.id().equals(half.id()))
-                        .map(b -> OneLine.laidOut(diagram, b.sheet))
+                        .map(b -> OneLine.laidOut(diagram, b.sheet, wanted))
                         .orElseGet(() -> OneLine.laidOut(diagram));
         return new BoardDrawing(half, drawn, sheet);
     }

@@ -8,6 +8,7 @@ import stillturning.files.ReadStudy;
 import stillturning.files.finding.PartPlace;
 import stillturning.model.Candidate;
 import stillturning.quantity.UnitSystem;
+import stillturning.report.Spoken;
 import stillturning.report.sizes.FindingWords;
 import stillturning.sizing.result.SizeFinding;
 import stillturning.sizing.result.SizeFinding.Mend;
@@ -30,11 +31,12 @@ final class FindingRows {
 
     private static FindingRow row(
             SizingReport report, SizeFinding f, Map<String, PartPlace> places, UnitSystem units) {
+        Spoken spoken = new Spoken(report.candidate());
         return new FindingRow(
                 f.rule().gravity(),
-                FindingWords.about(report, f, units),
-                FindingWords.wrong(f),
-                FindingWords.mend(f),
+                spoken.sentence(FindingWords.about(report, f, units)),
+                spoken.sentence(FindingWords.wrong(f)),
+                spoken.sentence(FindingWords.mend(f)),
                 part(report.candidate(), f),
                 parts(f).flatMap(p -> Optional.ofNullable(places.get(p)).stream())
                         .filter(place -> !place.path().startsWith(LOADS))

@@ -25,7 +25,16 @@ final class Geometry {
         placed.symbols().stream()
                 .filter(symbol -> symbol.sized().bar())
                 .forEach(symbol -> bars.put(symbol.sized().symbol().id(), symbol));
-        top = MARGIN + (diagram.title().isBlank() ? 0 : Mark.Type.TITLE_SIZE + 12);
+        top = top(diagram);
+    }
+
+    private static double top(Diagram diagram) {
+        return MARGIN + (diagram.title().isBlank() ? 0 : Mark.Type.TITLE_SIZE + 12);
+    }
+
+    /** The place in the layout of a place on the picture. */
+    static Point inLayout(Diagram diagram, Point onPicture) {
+        return onPicture.movedBy(-MARGIN, -top(diagram));
     }
 
     Point moved(Point at) {

@@ -67,23 +67,32 @@ final class LayeredLayout {
     }
 
     static PlacedDiagram of(Diagram diagram) {
-        return of(diagram, Map.of());
+        return of(diagram, Map.of(), Map.of());
     }
 
     /**
      * A layout in which what is known keeps its order from top to bottom within a layer.
      *
      * @param known where symbols lay before, by id
+     * @param wanted where the middle of a symbol is wanted that nothing is joined to, by id
      */
-    static PlacedDiagram of(Diagram diagram, Map<String, Box> known) {
+    static PlacedDiagram of(Diagram diagram, Map<String, Box> known, Map<String, Point> wanted) {
         LayeredLayout layout = new LayeredLayout(LayoutInput.of(diagram));
         layout.describeGraph();
         layout.describeEffort(layout.inventory.routed().size());
-        layout.inventory.sized().forEach(layout::addNode);
+        List<LooseSymbols.Wanted> loose = new ArrayList<>();
+        for (SizedSymbol room : layout.inventory.sized()) {
+            Point middle = wanted.get(room.symbol().id());
+            if (middle != null && layout.inventory.isLoose(room.symbol())) {
+                loose.add(new LooseSymbols.Wanted(room, middle));
+            } else {
+                layout.addNode(room);
+            }
+        }
         layout.inventory.routed().forEach(layout::addEdge);
         layout.keepOrder(known);
         new RecursiveGraphLayoutEngine().layout(layout.graph, new BasicProgressMonitor());
-        return LineLabels.cleared(BarEnds.slid(layout.placed()));
+        return LooseSymbols.placed(LineLabels.cleared(BarEnds.slid(layout.placed())), loose);
     }
 
     private void describeGraph() {

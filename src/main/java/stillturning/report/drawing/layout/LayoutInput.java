@@ -121,6 +121,11 @@ final class LayoutInput {
         return routed;
     }
 
+    /** Whether no line ends at the symbol, and nothing frames it. */
+    boolean isLoose(DiagramSymbol symbol) {
+        return !linesOf.containsKey(symbol.id()) && symbol.group().isEmpty();
+    }
+
     /** Whether a line leaves the symbol for another, stubs aside. */
     boolean feedsSomething(DiagramSymbol symbol) {
         return linesOf.getOrDefault(symbol.id(), List.of()).stream()

@@ -1,6 +1,9 @@
 package stillturning.report.drawing.layout;
 
+import java.util.HashMap;
+import java.util.Map;
 import stillturning.report.drawing.Picture;
+import stillturning.report.drawing.Point;
 import stillturning.report.drawing.diagram.Diagram;
 
 /** One-line diagrams: sources on the left, loads on the right, every symbol and line once. */
@@ -26,6 +29,17 @@ public final class OneLine {
      * from top to bottom.
      */
     public static Sheet laidOut(Diagram diagram, Sheet previous) {
-        return new Sheet(diagram, LayeredLayout.of(diagram, previous.placed().boxes()));
+        return laidOut(diagram, previous, Map.of());
+    }
+
+    /**
+     * The same, with a place for what nothing is joined to yet.
+     *
+     * @param wanted where on the picture the middle of such a symbol is wanted, by its id
+     */
+    public static Sheet laidOut(Diagram diagram, Sheet previous, Map<String, Point> wanted) {
+        Map<String, Point> inLayout = new HashMap<>();
+        wanted.forEach((id, at) -> inLayout.put(id, Geometry.inLayout(diagram, at)));
+        return new Sheet(diagram, LayeredLayout.of(diagram, previous.placed().boxes(), inLayout));
     }
 }

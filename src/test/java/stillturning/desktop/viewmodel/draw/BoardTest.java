@@ -22,6 +22,8 @@ import stillturning.desktop.viewmodel.BackgroundWork;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.files.Samples;
+import stillturning.report.drawing.Box;
+import stillturning.report.drawing.Point;
 
 class BoardTest {
 
@@ -228,5 +230,19 @@ class BoardTest {
         board.delete();
         board.deleteEverywhere();
         assertTrue(board.said().get().contains("the engine needs"), board.said().get());
+    }
+
+    @Test
+    void aPartLiesWhereItWasDroppedUntilItIsJoined() {
+        Point at = new Point(board.laid().get().orElseThrow().picture().width() + 200, 300);
+        board.add(board.palette("breaker").get(0), at);
+        settle();
+        String key = board.chosenKeys().get(0);
+        Box there = board.laid().get().orElseThrow().sheet().spots().get(key).box();
+        assertEquals(at.x(), there.x() + there.width() / 2, 12);
+        assertEquals(at.y(), there.y() + there.height() / 2, 12);
+        add("fuse");
+        Box still = board.laid().get().orElseThrow().sheet().spots().get(key).box();
+        assertEquals(there, still, "another part does not move it");
     }
 }
