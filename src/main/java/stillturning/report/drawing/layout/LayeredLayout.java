@@ -77,6 +77,20 @@ final class LayeredLayout {
      * @param wanted where the middle of a symbol is wanted that nothing is joined to, by id
      */
     static PlacedDiagram of(Diagram diagram, Map<String, Box> known, Map<String, Point> wanted) {
+        PlacedDiagram placed = once(diagram, known, wanted);
+        if (!known.isEmpty() || placed.routes().size() > PATIENT_LINES) {
+            return placed;
+        }
+        Map<String, Integer> order = new HashMap<>();
+        diagram.symbols().forEach(symbol -> order.put(symbol.id(), order.size()));
+        return FreeRows.inOrder(placed, order)
+                .map(rows -> once(diagram, rows, wanted))
+                .filter(sorted -> FreeRows.crossings(sorted) <= FreeRows.crossings(placed))
+                .orElse(placed);
+    }
+
+    /** The same without putting rows in order. */
+    static PlacedDiagram once(Diagram diagram, Map<String, Box> known, Map<String, Point> wanted) {
         LayeredLayout layout = new LayeredLayout(LayoutInput.of(diagram));
         layout.describeGraph();
         layout.describeEffort(layout.inventory.routed().size());
