@@ -12,8 +12,7 @@ public abstract class ItemCell<T> extends ListCell<T> {
 
     private static final double SCROLL_BAR = 16;
 
-    /** Of the list itself, both sides together. */
-    private static final double FRAME = 4;
+    private static final double EDGES = 20;
 
     protected ItemCell() {
         setPrefWidth(0);
@@ -42,8 +41,7 @@ public abstract class ItemCell<T> extends ListCell<T> {
 
     @Override
     protected double computePrefHeight(double width) {
-        double edges = FRAME + snappedLeftInset() + snappedRightInset();
-        double room = getListView() == null ? 0 : getListView().getWidth() - SCROLL_BAR - edges;
+        double room = getListView() == null ? 0 : getListView().getWidth() - SCROLL_BAR - EDGES;
         Node row = getGraphic();
         return row == null || room <= 0
                 ? super.computePrefHeight(width)

@@ -20,7 +20,7 @@ final class FreeRows {
     private final PlacedDiagram placed;
     private final Map<String, PlacedDiagram.PlacedSymbol> symbols = new HashMap<>();
     private final Map<String, Integer> inDiagram;
-    private final Map<String, List<PlacedDiagram.Route>> routes = new HashMap<>();
+    private final Map<String, List<PlacedDiagram.PlacedLine>> routes = new HashMap<>();
 
     /** What lies in a row, the load last. */
     private record Row(List<String> symbols) {
@@ -36,13 +36,13 @@ final class FreeRows {
         this.placed = placed;
         this.inDiagram = inDiagram;
         placed.symbols().forEach(symbol -> symbols.put(symbol.sized().symbol().id(), symbol));
-        for (PlacedDiagram.Route route : placed.routes()) {
+        for (PlacedDiagram.PlacedLine route : placed.routes()) {
             add(route.line().fromSymbol(), route);
             add(route.line().toSymbol(), route);
         }
     }
 
-    private void add(String symbol, PlacedDiagram.Route route) {
+    private void add(String symbol, PlacedDiagram.PlacedLine route) {
         routes.computeIfAbsent(symbol, id -> new ArrayList<>()).add(route);
     }
 
@@ -55,7 +55,7 @@ final class FreeRows {
     /** How often lines cross each other. */
     static int crossings(PlacedDiagram placed) {
         List<List<Point>> courses =
-                placed.routes().stream().map(PlacedDiagram.Route::points).toList();
+                placed.routes().stream().map(PlacedDiagram.PlacedLine::points).toList();
         int crossings = 0;
         for (int i = 0; i < courses.size(); i++) {
             for (int k = i + 1; k < courses.size(); k++) {
@@ -132,7 +132,7 @@ final class FreeRows {
 
     private Map<String, List<Row>> byBar() {
         Map<String, List<Row>> rows = new LinkedHashMap<>();
-        for (PlacedDiagram.Route route : placed.routes()) {
+        for (PlacedDiagram.PlacedLine route : placed.routes()) {
             String bar = route.line().fromSymbol();
             if (placed(bar).sized().bar()) {
                 row(route)
@@ -144,12 +144,12 @@ final class FreeRows {
     }
 
     /** The row that begins with a line, if nothing branches off before its end. */
-    private Optional<Row> row(PlacedDiagram.Route first) {
+    private Optional<Row> row(PlacedDiagram.PlacedLine first) {
         List<String> passed = new ArrayList<>();
-        PlacedDiagram.Route on = first;
+        PlacedDiagram.PlacedLine on = first;
         while (passed.size() <= symbols.size()) {
             String next = on.line().toSymbol();
-            List<PlacedDiagram.Route> ending = routes.getOrDefault(next, List.of());
+            List<PlacedDiagram.PlacedLine> ending = routes.getOrDefault(next, List.of());
             if (placed(next).sized().bar() || ending.size() > 2) {
                 return Optional.empty();
             }
@@ -157,7 +157,7 @@ final class FreeRows {
             if (ending.size() == 1) {
                 return Optional.of(new Row(List.copyOf(passed)));
             }
-            PlacedDiagram.Route other = ending.get(ending.get(0).number() == on.number() ? 1 : 0);
+            PlacedDiagram.PlacedLine other = ending.get(ending.get(0).number() == on.number() ? 1 : 0);
             if (!other.line().fromSymbol().equals(next)) {
                 return Optional.empty();
             }

@@ -47,7 +47,7 @@ final class LooseSymbols {
                 List.copyOf(all.symbols), others.routes(), others.frames(), width, height);
     }
 
-    private void take(PlacedDiagram.Route route) {
+    private void take(PlacedDiagram.PlacedLine route) {
         List<Point> points = route.points();
         for (int i = 1; i < points.size(); i++) {
             taken.add(at(points.get(i - 1)).joined(at(points.get(i))));
