@@ -14,6 +14,7 @@ import stillturning.assess.Assessment;
 import stillturning.assess.GuessVariation;
 import stillturning.assess.GuessVariation.Doubts;
 import stillturning.assess.Guesses;
+import stillturning.bench.Thorough;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.files.value.Variation;
@@ -54,6 +55,7 @@ class GuessingTest {
     }
 
     /** Every failure told again for every guess, against those that the screen leaves. */
+    @Thorough
     @Test
     void theScreenedSearchFindsWhatTheWholeOneFinds() {
         ReadStudy read = reader.study(Variation.NONE);

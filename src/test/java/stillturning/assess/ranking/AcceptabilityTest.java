@@ -69,6 +69,21 @@ class AcceptabilityTest {
         assertEquals(1 - weight / (1 - weight), b.confidence(), b.confidenceError());
     }
 
+    // Two successes and two failures more: A. Agresti, B. Coull, The American Statistician 52
+    // (1998)
+    // 119-126 (from memory). The error of the mean is that of the sample's own spread. Both
+    // computed here, by hand.
+    @Test
+    void theErrorsAreThoseOfAShareAndOfAMean() {
+        Acceptability.Accepted always = of("A", 64);
+        assertEquals(1.96 * Math.sqrt(66.0 / 68 * 2 / 68 / 68), always.confidenceError(), 1e-12);
+        assertEquals(always.confidenceError(), always.asWeighedError(), 1e-12);
+        // B is first with x / (1 + x) of the weightings: 1/11, 3/13, 5/15, 7/17, 9/19
+        assertEquals(0.3081, of("B", 5).first(), 1e-3);
+        assertEquals(1.96 * Math.sqrt(0.022988 / 5), of("B", 5).firstError(), 1e-3);
+        assertEquals(0, of("B", 1).firstError());
+    }
+
     @Test
     void withoutADrawThereIsNoAnswer() {
         List<List<Alternative>> none = List.of();

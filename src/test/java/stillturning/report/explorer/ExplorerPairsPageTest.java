@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
+import stillturning.bench.Thorough;
 import stillturning.dossier.JointSearch;
 import stillturning.dossier.Kept;
 import stillturning.files.ReadStudy;
@@ -157,6 +158,7 @@ class ExplorerPairsPageTest {
                 .anyMatch(h -> h.set().equals(List.of(set)) && h.by() == by);
     }
 
+    @Thorough
     @Test
     void aPairThatIsToldHasTheStoryOfTheEngine() throws Exception {
         int told = 0;

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import stillturning.bench.Effort;
 import stillturning.files.LenientReading;
 import stillturning.files.PartCatalogue;
 import stillturning.files.StudyReader;
@@ -30,7 +31,7 @@ import stillturning.yaml.YamlDocument;
 class AtWorkTest {
 
     private static final StudyReader FIRST = StudyReader.open(Path.of("architectures/first-steps"));
-    private static final int DELETIONS = 10;
+    private static final int DELETIONS = Effort.cases(3, 10);
 
     private static HalfDrawn written(String text) {
         Path file = FIRST.document("one-bus").file();
