@@ -218,9 +218,10 @@ class JointCommandsTest {
         Session.change(
                 candidate,
                 "returns:",
-                "  a-switch: {is: switch, zone: panel}\n"
-                        + "  b-switch: {is: switch, zone: panel}\n"
-                        + "returns:");
+                """
+                  a-switch: {is: switch, zone: panel}
+                  b-switch: {is: switch, zone: panel}
+                returns:""");
         Session.change(
                 candidate,
                 "pump.a:     from main-bus, breaker 10 A",
