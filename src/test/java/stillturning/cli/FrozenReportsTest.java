@@ -95,6 +95,22 @@ class FrozenReportsTest {
                 searched);
     }
 
+    /** Enough for a front with a surprise; every layout of it is read and assessed again today. */
+    private static final String LAYOUTS = "300";
+
+    @Test
+    void whatElseWasLookedAtIsWhatTheProgramMakesOfItToday() throws IOException {
+        Path found = here.resolve("layouts.json");
+        Path kept = REPORTS.resolve("sandpiper-layouts.json");
+        if (RENEW) {
+            Session.in(here)
+                    .run("explore", study(), "--layouts", LAYOUTS, "--keep", found.toString());
+            Files.copy(found, kept, StandardCopyOption.REPLACE_EXISTING);
+        }
+        Files.copy(kept, found, StandardCopyOption.REPLACE_EXISTING);
+        holdWhatIsPrinted("sandpiper-explored.txt", "explore", "--again", found.toString());
+    }
+
     /** More than this nobody reads. */
     private static final int MOST_PAGES = 40;
 

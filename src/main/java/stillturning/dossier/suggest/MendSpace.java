@@ -6,7 +6,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Scrutiny;
 import stillturning.assess.front.Space;
@@ -17,8 +19,10 @@ import stillturning.assess.verdict.Verdict;
 import stillturning.dossier.redrawn.DrawnStep;
 import stillturning.dossier.redrawn.Service;
 import stillturning.files.move.Drawn;
+import stillturning.files.move.MoveKind;
 import stillturning.model.Join;
 import stillturning.parts.Part;
+import stillturning.story.Story;
 import stillturning.story.UntoldStory;
 import stillturning.structure.shape.CandidateForm;
 
@@ -35,6 +39,10 @@ final class MendSpace implements Space<Drawn> {
     private final Wanted wanted;
     private final Set<String> known;
     private final Service service;
+    private final boolean burden;
+
+    /** Drawings in which what the pilot does ends an engine that would have run on. */
+    private final Set<Drawn> worseByActs = ConcurrentHashMap.newKeySet();
 
     MendSpace(Drawn start, Appraisal before, Asked asked) {
         this.start = start;
@@ -43,6 +51,7 @@ final class MendSpace implements Space<Drawn> {
         this.wanted = asked.wanted();
         this.known = names(start.candidate().parts());
         this.service = Service.of(List.of(start));
+        this.burden = isBurden(wanted, before);
     }
 
     private static Set<String> names(Collection<Part> parts) {
@@ -60,18 +69,50 @@ final class MendSpace implements Space<Drawn> {
         return true;
     }
 
-    /** Those that touch what is near to the trouble first. */
+    /**
+     * Those that touch what is near to the trouble first; before them, where a pilot who does
+     * nothing keeps the engine longer, what the pilot does. Where it is about weight, price or acts
+     * alone, what adds something comes last.
+     */
     @Override
     public List<Step<Drawn>> steps(Drawn from) {
         Set<String> near = near(from);
         List<Step<Drawn>> first = new ArrayList<>();
         List<Step<Drawn>> then = new ArrayList<>();
+        List<Step<Drawn>> acts = new ArrayList<>();
         for (DrawnStep step : DrawnStep.all(from)) {
             boolean close = step.move().touches().stream().anyMatch(near::contains);
-            (close ? first : then).add(step);
+            if (worseByActs.contains(from) && step.move().kind() == MoveKind.ACT_CHANGED) {
+                acts.add(new Placed(step, Turn.MORE));
+            } else if (burden) {
+                then.add(new Placed(step, step.turn() == Turn.MORE ? Turn.LESS : Turn.MORE));
+            } else {
+                (close ? first : then).add(step);
+            }
         }
-        first.addAll(then);
-        return first;
+        return Stream.of(acts, first, then).flatMap(List::stream).toList();
+    }
+
+    /** A step that is taken in another turn than its own. */
+    private record Placed(DrawnStep step, Turn turn) implements Step<Drawn> {
+
+        @Override
+        public String words() {
+            return step.words();
+        }
+
+        @Override
+        public Optional<Drawn> taken() {
+            return step.taken();
+        }
+    }
+
+    /** Whether all that is wanted is a requirement that no failure misses. */
+    private static boolean isBurden(Wanted wanted, Appraisal before) {
+        return wanted.size() == wanted.requirements().size()
+                && before.met().stream()
+                        .filter(met -> wanted.requirements().contains(met.requirement()))
+                        .allMatch(met -> met.culprits().isEmpty());
     }
 
     /** What fails, what was added, what these are joined to, and what that is joined to. */
@@ -142,12 +183,17 @@ final class MendSpace implements Space<Drawn> {
         }
     }
 
+    private static double seconds(Story story) {
+        return story.engine().endurance().seconds();
+    }
+
     private final class Looked implements FirstLook {
         private final Scrutiny scrutiny;
         private final Drawn drawn;
         private final List<String> evidence;
         private final List<Verdict> failing;
         private final List<String> others;
+        private final List<String> unmet;
 
         Looked(Scrutiny scrutiny, Drawn drawn, List<String> evidence) throws UntoldStory {
             this.scrutiny = scrutiny;
@@ -155,22 +201,36 @@ final class MendSpace implements Space<Drawn> {
             this.evidence = evidence;
             this.failing = wanted.left(scrutiny.verdicts(wanted.failures().keySet()));
             this.others = asked.left(drawn, scrutiny);
+            this.unmet = unmet();
+            if (failing.stream().anyMatch(v -> seconds(v.unaided()) > seconds(v.planned()))) {
+                worseByActs.add(drawn);
+            }
         }
 
-        /** Whether less is left of what is known before requirements are. */
+        /** One of the wanted requirements where it is the first of all to be missed. */
+        private List<String> unmet() throws UntoldStory {
+            return wanted.requirements().isEmpty()
+                    ? List.of()
+                    : scrutiny.refusal(Set.of()).stream()
+                            .map(Scrutiny.Refusal::requirement)
+                            .filter(wanted.requirements()::contains)
+                            .toList();
+        }
+
+        /** What is left for certain, before everything is told. */
+        private int left() {
+            return failing.size() + others.size() + unmet.size();
+        }
+
         private boolean mends() {
-            return failing.size() + others.size() < wanted.size();
+            return left() < wanted.size();
         }
 
         /** What mends nothing is told in full, since others may be made from it. */
         @Override
         public List<Double> atBest() {
             return mends()
-                    ? Suggestion.atBest(
-                            drawn.study(),
-                            failing.size() + others.size(),
-                            start.candidate(),
-                            scrutiny)
+                    ? Suggestion.atBest(drawn.study(), left(), start.candidate(), scrutiny)
                     : new Dead(COMPUTED, evidence).atBest();
         }
 
@@ -200,13 +260,13 @@ final class MendSpace implements Space<Drawn> {
             return new TrialResult.Missed(by.get(0), shortfall(), evidence);
         }
 
-        /** The longer the engine runs, the nearer. */
+        /** The longer the engine runs, with what the pilot does or without, the nearer. */
         private double shortfall() {
             double enough = drawn.study().goals().enoughSeconds();
             return failing.isEmpty()
                     ? wanted.size()
                     : failing.stream()
-                            .mapToDouble(v -> v.planned().engine().endurance().seconds())
+                            .mapToDouble(v -> Math.max(seconds(v.planned()), seconds(v.unaided())))
                             .map(seconds -> 1 - Math.min(1, seconds / enough) / 2)
                             .sum();
         }

@@ -2,12 +2,15 @@ package stillturning.report.explored;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import stillturning.model.Candidate;
+import stillturning.model.Join;
 import stillturning.parts.Part;
 import stillturning.parts.PartKind;
 import stillturning.parts.element.Protector;
@@ -88,6 +91,60 @@ final class Families {
             }
         }
         return telling;
+    }
+
+    /**
+     * Inputs of loads that every drawing that meets all requirements feeds and nothing on the front
+     * does, in a sentence each.
+     */
+    List<String> spared() {
+        List<Layout> meeting =
+                explored.drawings().stream().filter(d -> explored.missed(d).isEmpty()).toList();
+        if (meeting.isEmpty() || explored.front().isEmpty()) {
+            return List.of();
+        }
+        Map<String, String> fed = new LinkedHashMap<>(fed(meeting.get(0)));
+        meeting.forEach(drawing -> fed.keySet().retainAll(fed(drawing).keySet()));
+        explored.front().forEach(layout -> fed.keySet().removeAll(fed(layout).keySet()));
+        return fed.values().stream()
+                .map(
+                        input ->
+                                "Every drawing that meets all of it feeds "
+                                        + input
+                                        + "; nothing on the front does, and it meets all of it"
+                                        + " without.")
+                .toList();
+    }
+
+    /** Inputs of loads that something is joined to, by their terminal, as people call them. */
+    private Map<String, String> fed(Layout layout) {
+        Candidate candidate = explored.of(layout).candidate();
+        Set<String> joined = new HashSet<>();
+        for (Join join : candidate.joins()) {
+            joined.add(join.one().toString());
+            joined.add(join.other().toString());
+        }
+        Map<String, String> fed = new LinkedHashMap<>();
+        candidate
+                .all(Part.Role.LOAD)
+                .forEach(
+                        load ->
+                                load.inputs().stream()
+                                        .filter(input -> joined.contains(load.id() + "." + input))
+                                        .forEach(
+                                                input ->
+                                                        fed.put(
+                                                                load.id() + "." + input,
+                                                                "input "
+                                                                        + input
+                                                                        + " of "
+                                                                        + called(load))));
+        return fed;
+    }
+
+    private static String called(Part part) {
+        String label = part.tag().label();
+        return label.isEmpty() ? part.id().replace('-', ' ') : label;
     }
 
     /** Groups of the front by their sources and buses, the largest first. */

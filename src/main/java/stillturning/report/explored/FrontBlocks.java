@@ -182,6 +182,7 @@ public final class FrontBlocks {
         }
         families.telling()
                 .forEach(words -> blocks.add(new Words("Each of them has " + words + ".")));
+        families.spared().forEach(words -> blocks.add(new Words(words)));
         for (CriterionName criterion : explored.by().criteria()) {
             explored.best(criterion)
                     .ifPresent(best -> blocks.add(new Words(best(criterion, best))));
@@ -348,8 +349,9 @@ public final class FrontBlocks {
                         : "The search ended before everything was looked at: %d changes of layouts that it knows were not tried, and none of what lies beyond them. What is outdone by nothing here may be outdone by something there."
                                 .formatted(tally.left()));
         said.add(
-                "Nothing was refused by a guess: a layout is out when one failure, judged as in the"
-                    + " full assessment, breaks a hard requirement, or when its weight, price,"
+                "Nothing was refused by a guess: a layout is out when it does not do with nothing"
+                    + " wrong what every drawing does, when one failure, judged as in the full"
+                    + " assessment, breaks a hard requirement, or when its weight, price,"
                     + " complexity and endurance alone show that it is outdone. Everything on the"
                     + " front was read from its file and assessed in full.");
         said.add(pairs(explored));
@@ -368,7 +370,8 @@ public final class FrontBlocks {
 
     private static String pairs(ExploredFront explored) {
         return explored.beside().pairs().isEmpty()
-                ? "Pairs of failures were not asked about."
+                ? "Pairs of failures were not asked about: what a layout does without may be what"
+                        + " stands in once two things have failed."
                 : "Pairs of single failures were asked about for what is on the front, and only"
                         + " there: nothing was refused by them, so what is outdone here may bear"
                         + " fewer of them than what outdoes it. Counted are pairs that end the"
