@@ -83,9 +83,14 @@ final class MendSpace implements Space<Drawn> {
         for (DrawnStep step : DrawnStep.all(from)) {
             boolean close = step.move().touches().stream().anyMatch(near::contains);
             if (worseByActs.contains(from) && step.move().kind() == MoveKind.ACT_CHANGED) {
-                acts.add(new Placed(step, Turn.MORE));
+                acts.add(new Placed(step, StepEffect.MORE));
             } else if (burden) {
-                then.add(new Placed(step, step.turn() == Turn.MORE ? Turn.LESS : Turn.MORE));
+                then.add(
+                        new Placed(
+                                step,
+                                step.turn() == StepEffect.MORE
+                                        ? StepEffect.LESS
+                                        : StepEffect.MORE));
             } else {
                 (close ? first : then).add(step);
             }
@@ -94,7 +99,7 @@ final class MendSpace implements Space<Drawn> {
     }
 
     /** A step that is taken in another turn than its own. */
-    private record Placed(DrawnStep step, Turn turn) implements Step<Drawn> {
+    private record Placed(DrawnStep step, StepEffect turn) implements Step<Drawn> {
 
         @Override
         public String words() {
@@ -212,7 +217,7 @@ final class MendSpace implements Space<Drawn> {
             return wanted.requirements().isEmpty()
                     ? List.of()
                     : scrutiny.refusal(Set.of()).stream()
-                            .map(Scrutiny.Refusal::requirement)
+                            .map(Scrutiny.MissedRequirement::requirement)
                             .filter(wanted.requirements()::contains)
                             .toList();
         }

@@ -98,7 +98,7 @@ final class Families {
      * does, in a sentence each.
      */
     List<String> spared() {
-        List<Layout> meeting =
+        List<ExploredLayout> meeting =
                 explored.drawings().stream().filter(d -> explored.missed(d).isEmpty()).toList();
         if (meeting.isEmpty() || explored.front().isEmpty()) {
             return List.of();
@@ -117,7 +117,7 @@ final class Families {
     }
 
     /** Inputs of loads that something is joined to, by their terminal, as people call them. */
-    private Map<String, String> fed(Layout layout) {
+    private Map<String, String> fed(ExploredLayout layout) {
         Candidate candidate = explored.of(layout).candidate();
         Set<String> joined = new HashSet<>();
         for (Join join : candidate.joins()) {
