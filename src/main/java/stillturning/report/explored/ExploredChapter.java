@@ -14,11 +14,14 @@ public final class ExploredChapter {
 
     private ExploredChapter() {}
 
-    /** The chapter: what was found, its picture, how it is made, and what was not looked at. */
+    /**
+     * The chapter: what was found, its picture below the table, how it is made, and what was not
+     * looked at.
+     */
     public static Chapter of(ExploredFront explored) {
         List<Block> blocks = new ArrayList<>(new FrontBlocks(explored).all());
         if (!explored.front().isEmpty()) {
-            blocks.add(1, new Drawing(FrontPicture.of(explored), ROOM));
+            blocks.add(2, new Drawing(FrontPicture.of(explored), ROOM));
         }
         return new Chapter("explored", "What else was looked at", blocks);
     }

@@ -77,7 +77,7 @@ class DemoMendsTest {
                 new Known(
                         "one-battery-main-bus",
                         List.of("keel-ground: open"),
-                        new SearchLimits(1, 64),
+                        new SearchLimits(1, 32),
                         List.of(
                                 "Return fuel pump 2 at a ground of its own instead of the keel"
                                         + " ground"),
@@ -86,7 +86,7 @@ class DemoMendsTest {
                 new Known(
                         "solid-state",
                         List.of("cabin-ground: open"),
-                        new SearchLimits(1, 64),
+                        new SearchLimits(1, 32),
                         List.of(
                                 "Return engine computer B at a ground of its own instead of the"
                                         + " cabin ground"),
@@ -94,14 +94,14 @@ class DemoMendsTest {
                 new Known(
                         "one-battery-engine-bus",
                         List.of("nose-ground: open"),
-                        new SearchLimits(1, 48),
+                        new SearchLimits(1, 32),
                         List.of("Ground the battery a second time, at a ground of its own"),
                         "a second strap to another bolt: what is lost with the first one is one"
                                 + " way of two, and nothing else has to be known in flight"),
                 new Known(
                         "two-alternators",
                         List.of("the electrical system weighs at most 21.5 kg"),
-                        new SearchLimits(1, 128),
+                        new SearchLimits(1, 96),
                         List.of(
                                 "Take a lithium battery of the same capacity for the engine"
                                         + " battery"),
