@@ -1,6 +1,7 @@
 package stillturning.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -61,10 +62,27 @@ class LauncherTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--pairs", "--latent", "--every-phase", "--ranges", "run-up"})
+    @ValueSource(
+            strings = {
+                "--pairs",
+                "--latent",
+                "--every-phase",
+                "--ranges",
+                "run-up",
+                "explore",
+                "suggest"
+            })
     void aLongOneIsCompiledWell(String word) throws IOException, InterruptedException {
         List<String> told = told("break", "sandpiper", word);
         assertEquals("-jar", told.get(0));
         assertEquals(List.of("break", "sandpiper", word), told.subList(2, told.size()));
+    }
+
+    @Test
+    void aWindowGivesBackWhatItNeededForAMoment() throws IOException, InterruptedException {
+        List<String> told = told("desktop", "run-up");
+        assertTrue(told.contains("-XX:MaxHeapFreeRatio=30"), told.toString());
+        assertFalse(told.contains("-XX:TieredStopAtLevel=1"), told.toString());
+        assertEquals(List.of("desktop", "run-up"), told.subList(told.size() - 2, told.size()));
     }
 }
