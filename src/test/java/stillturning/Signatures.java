@@ -10,6 +10,7 @@ import com.sun.source.util.TreeScanner;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import javax.lang.model.element.Modifier;
@@ -62,8 +63,8 @@ final class Signatures {
     }
 
     /** Packages by simple name, of names that top-level types of several packages have. */
-    Map<String, TreeSet<String>> sharedNames() {
-        Map<String, TreeSet<String>> shared = new TreeMap<>(packages);
+    Map<String, Set<String>> sharedNames() {
+        Map<String, Set<String>> shared = new TreeMap<>(packages);
         shared.values().removeIf(rooms -> rooms.size() == 1);
         return shared;
     }

@@ -73,14 +73,15 @@ class KeysAloneTest {
     }
 
     private void type(String words) {
-        for (char letter : words.toCharArray()) {
+        for (int at = 0; at < words.length(); at++) {
+            String letter = words.substring(at, at + 1);
             OnScreen.on(
                     () -> {
                         focused()
                                 .fireEvent(
                                         new KeyEvent(
                                                 KeyEvent.KEY_TYPED,
-                                                String.valueOf(letter),
+                                                letter,
                                                 "",
                                                 KeyCode.UNDEFINED,
                                                 false,

@@ -1,5 +1,6 @@
 package stillturning.desktop.viewmodel.draw;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -238,11 +239,15 @@ class BoardTest {
         board.add(board.palette("breaker").get(0), at);
         settle();
         String key = board.chosenKeys().get(0);
-        Box there = board.laid().get().orElseThrow().sheet().spots().get(key).box();
+        Box there = lies(key);
         assertEquals(at.x(), there.x() + there.width() / 2, 12);
         assertEquals(at.y(), there.y() + there.height() / 2, 12);
         add("fuse");
-        Box still = board.laid().get().orElseThrow().sheet().spots().get(key).box();
+        Box still = lies(key);
         assertEquals(there, still, "another part does not move it");
+    }
+
+    private Box lies(String key) {
+        return requireNonNull(board.laid().get().orElseThrow().sheet().spots().get(key)).box();
     }
 }
