@@ -116,7 +116,7 @@ public final class Assess {
     /**
      * Assesses a study that was changed; what the change does not reach is taken from before.
      *
-     * @param progress told the name of each candidate that had to be assessed anew, when it is
+     * @param progress told the name of each candidate that had to be assessed again, when it is
      *     done, from any thread; what it throws ends the work
      */
     public static Assessment again(Study changed, Assessment before, Consumer<String> progress) {
@@ -124,9 +124,9 @@ public final class Assess {
     }
 
     /**
-     * The same, where somebody looks anew at what this room does not know.
+     * The same, where somebody looks again at what this room does not know.
      *
-     * @param survey asked for every candidate that has to be assessed anew
+     * @param survey asked for every candidate that has to be assessed again
      */
     public static Assessment again(
             Study changed, Assessment before, Survey survey, Consumer<String> progress) {

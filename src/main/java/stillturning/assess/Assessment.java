@@ -57,7 +57,7 @@ public record Assessment(
         return appraisals.stream().anyMatch(a -> a.met().stream().allMatch(RequirementMet::met));
     }
 
-    /** What was found of a requirement of a candidate, for one who does not look anew. */
+    /** What was found of a requirement of a candidate, for one who does not look again. */
     Optional<RequirementMet> surveyed(Requirement requirement, Candidate candidate) {
         return of(candidate.id()).stream()
                 .flatMap(a -> a.met().stream())

@@ -36,7 +36,7 @@ import stillturning.story.timeline.Timeline;
 
 /**
  * Assesses a study in which numbers are others again, as far as the order and the requirements hang
- * on it: the loss of charging, the start and the burdens anew; of the single failures, the drill
+ * on it: the loss of charging, the start and the burdens again; of the single failures, the drill
  * and the flight with nothing wrong those that are asked for. What numbers do not reach is taken
  * from before.
  */

@@ -32,7 +32,7 @@ public final class Guessing {
     private final Measuring measuring;
 
     /**
-     * @param reader makes the study anew with another value
+     * @param reader makes the study again with another value
      * @param read what it makes of the study as it is
      */
     public Guessing(StudyReader reader, ReadStudy read) {

@@ -28,7 +28,7 @@ final class Resizing {
     private static final Pattern RATING = Pattern.compile("(breaker|fuse) +[0-9.]+ *m?A");
     private static final Pattern BACK = Pattern.compile(", *return ");
 
-    /** Something that is written anew at an offset of a run's text. */
+    /** Something that is written again at an offset of a run's text. */
     private record Change(int offset, String key, String written) {}
 
     private final Map<String, PartPlace> places;
@@ -108,7 +108,7 @@ final class Resizing {
         return text.substring(0, end) + ", wire " + change.written + text.substring(end);
     }
 
-    /** How a find is written anew. */
+    /** How a find is written again. */
     private interface Anew {
         String of(Matcher found);
     }

@@ -65,7 +65,7 @@ final class Newton {
         return steps;
     }
 
-    /** Starts counting anew; the next step factors if {@code conductancesChanged}. */
+    /** Starts counting again; the next step factors if {@code conductancesChanged}. */
     void begin(boolean conductancesChanged) {
         steps = 0;
         first = equations.resistances.kept();

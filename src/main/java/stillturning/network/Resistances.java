@@ -61,7 +61,7 @@ final class Resistances {
     }
 
     /**
-     * Eliminates anew where anything has changed.
+     * Eliminates again where anything has changed.
      *
      * @param first first step that another branch touches
      * @return whether anything has

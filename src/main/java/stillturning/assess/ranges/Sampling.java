@@ -38,7 +38,7 @@ public final class Sampling {
      * A sampling to be.
      *
      * @param inputs those that are likely to matter first, where they are spread best
-     * @param failing the failure as it is in a candidate that was made anew
+     * @param failing the failure as it is in a candidate that was made again
      */
     public Sampling(
             List<RangedInput> inputs,

@@ -96,7 +96,7 @@ final class Journal {
         return JournalText.read(Files.readAllBytes(file));
     }
 
-    /** Writes it anew, whole or not at all. */
+    /** Writes it again, whole or not at all. */
     void write(JournalText text) throws IOException {
         WholeFile.replace(file, text.bytes());
     }

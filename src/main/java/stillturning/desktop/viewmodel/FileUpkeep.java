@@ -81,7 +81,7 @@ public final class FileUpkeep {
     /** Ends a conflict, one choice for each of its places. */
     public void resolve(Conflict conflict, List<KeptText> choices) {
         draft.resolve(conflict, choices);
-        // what was changed meanwhile is asked about anew
+        // what was changed meanwhile is asked about again
         tell(
                 draft.state().conflicts().stream()
                         .filter(c -> c.file().equals(conflict.file()))

@@ -14,7 +14,7 @@
  *   <li><b>A wire has no resistance of its own in the study</b>, so none is offered: what is
  *       measured beyond its copper is told as what sits at its ends.
  *   <li><b>The dossier shows each measurement beside the prediction of its day</b>, as the record
- *       keeps both, and says where the study has changed since. Turned down: predicting anew, so
+ *       keeps both, and says where the study has changed since. Turned down: predicting again, so
  *       that a failed test turns into one that passed because somebody edited the study.
  * </ul>
  */

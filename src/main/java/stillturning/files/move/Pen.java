@@ -85,7 +85,7 @@ final class Pen {
         now = edits.document();
     }
 
-    /** Writes a run anew. */
+    /** Writes a run again. */
     void run(String path, String line) throws ChangeRefused {
         FileEdits edits = file();
         edits.set(path, line);

@@ -9,7 +9,7 @@ import stillturning.files.edit.Naming;
 import stillturning.files.edit.RunLine;
 import stillturning.files.edit.RunLine.NamedPart;
 
-/** What moves ask of links and feeds, and how they write them anew. */
+/** What moves ask of links and feeds, and how they write them again. */
 final class Runs {
 
     private Runs() {}

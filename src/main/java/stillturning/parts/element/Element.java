@@ -117,7 +117,7 @@ public sealed interface Element
     }
 
     /**
-     * Whether metal in its place makes no difference until it is called upon to open.
+     * Whether metal in its place makes no difference until it is called on to open.
      *
      * @param conducts whether it carries current in normal flight
      */

@@ -18,7 +18,7 @@ import stillturning.parts.FailureMode;
  */
 sealed interface Condition {
 
-    /** Part that must be called upon before this makes a difference; empty if it always does. */
+    /** Part that must be called on before this makes a difference; empty if it always does. */
     default String sleepsIn() {
         return "";
     }

@@ -31,8 +31,8 @@ import stillturning.reliability.combined.Condition.LeverElsewhere;
  *       place in an opened chain counts nothing. Neither holds where something else in the set
  *       touches a net inside the chain, since then it matters on which side of the opening.
  *   <li>A protector that cannot open, a contact welded as it stands, a guard that will not act are
- *       asleep until their part is called upon; and so is an opening in a chain with a load that
- *       does not run, until it does, unless something else touches the chain.
+ *       asleep until their part is called on; and so is an opening in a chain with a load that does
+ *       not run, until it does, unless something else touches the chain.
  *   <li>A dead lamp is asleep until what it should show comes.
  * </ul>
  *

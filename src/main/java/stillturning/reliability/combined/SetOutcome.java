@@ -6,7 +6,7 @@ import stillturning.reliability.cutset.SetVerdict;
 /**
  * What a set of changes came to.
  *
- * @param called parts that were called upon, or may have been
+ * @param called parts that were called on, or may have been
  * @param why why nobody could say; empty if somebody could
  */
 record SetOutcome(SetVerdict answer, Set<String> called, String why) {

@@ -31,9 +31,9 @@ import stillturning.story.timeline.Timeline;
 /**
  * Tells what sets of events lead to, each set of changes once.
  *
- * <p>A change that sleeps is left out, and woken only where the story without it calls upon its
- * part: until then both stories are the same, current by current. What changes another element of
- * its part, such as the coil that holds a welded contact, calls upon it from the start.
+ * <p>A change that sleeps is left out, and woken only where the story without it calls on its part:
+ * until then both stories are the same, current by current. What changes another element of its
+ * part, such as the coil that holds a welded contact, calls on it from the start.
  */
 final class SetTrial implements SetOracle {
 

@@ -35,7 +35,7 @@ final class CandidateCode {
     private final Map<Object, Integer> stories = new LinkedHashMap<>();
     private final Map<String, List<Object>> verdicts = new LinkedHashMap<>();
 
-    /** A verdict, and by pilot the story that it has anew. */
+    /** A verdict, and by pilot the story that it has again. */
     private record Played(Verdict verdict, Map<Pilot, List<Object>> stories) {}
 
     CandidateCode(Study study, Appraisal appraisal) {

@@ -12,7 +12,7 @@
  *       knows: R, V, I, D and a source whose current is a formula (B). Turned down: alternators
  *       with their limits and batteries while they are charged, whose laws have no plain element;
  *       both would make other programs disagree for reasons that are no error. Held by {@code
- *       NetlistTest}, which solves it anew.
+ *       NetlistTest}, which solves it again.
  *   <li><b>Names are comments</b>: a simulator's names are numbers, so that no label can be read as
  *       a command.
  * </ul>

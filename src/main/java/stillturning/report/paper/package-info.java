@@ -16,7 +16,7 @@
  *       shorts needs something that parts it from the rest, what goes wrong otherwise needs a
  *       guard; beside it stands what the same failure does to the other candidates, which were
  *       played, so that the reader sees the remedy at work. Turned down: a remedy by kind of part,
- *       which would have to be written anew for every kind.
+ *       which would have to be written again for every kind.
  *   <li><b>The worst ten stories, of the chosen candidate only.</b> More are read by nobody on
  *       paper; the page has them all.
  *   <li><b>A checklist that is missing says so in its place</b>, with what was played of the

@@ -12,7 +12,7 @@ import stillturning.yaml.YamlValue;
 /** Makes edits on one document, and makes sure that nothing else happened. */
 final class Editor implements YamlEdit.Visitor<Editor.Plan> {
 
-    /** An edit worked out: what is spliced, and which node thereby becomes which value. */
+    /** An edit worked out: what is spliced, and which node by it becomes which value. */
     record Plan(Splice splice, Tree at, YamlValue becomes) {}
 
     private final YamlDocument document;

@@ -42,7 +42,7 @@ final class StoryPane extends VBox {
         breaking.scrubber().seconds().addListener((of, before, now) -> follow());
     }
 
-    /** Tells the story anew. */
+    /** Tells the story again. */
     void tell() {
         following = true;
         if (breaking.picked().isEmpty()) {

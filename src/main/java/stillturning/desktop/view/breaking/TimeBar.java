@@ -66,7 +66,7 @@ final class TimeBar extends HBox {
         button.setTooltip(new Tooltip(words));
     }
 
-    /** Marks the events of the story anew. */
+    /** Marks the events of the story again. */
     void mark() {
         track.mark();
         setDisable(scrubber.axis().isEmpty());

@@ -64,7 +64,7 @@ final class TimeTrack extends Region {
         notifyAccessibleAttributeChanged(AccessibleAttribute.VALUE);
     }
 
-    /** Marks the events of the story anew. */
+    /** Marks the events of the story again. */
     void mark() {
         marks.clear();
         Optional<TimeAxis> axis = scrubber.axis();

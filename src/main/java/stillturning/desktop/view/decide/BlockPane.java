@@ -50,7 +50,7 @@ public final class BlockPane extends VBox {
         getChildren().add(letter);
     }
 
-    /** Sets the text anew. */
+    /** Sets the text again. */
     public void show(List<Block> blocks) {
         List<Node> nodes = new ArrayList<>();
         blocks.forEach(block -> nodes.addAll(nodes(block)));

@@ -147,7 +147,7 @@ public final class PictureView extends Region {
         requestLayout();
     }
 
-    /** Whether this or one of its symbols has the focus; a symbol drawn anew loses it. */
+    /** Whether this or one of its symbols has the focus; a symbol drawn again loses it. */
     private boolean holdsFocus() {
         Node owner = getScene() == null ? null : getScene().getFocusOwner();
         for (Node up = owner; up != null; up = up.getParent()) {

@@ -14,7 +14,7 @@ import stillturning.report.oneline.DrawnCandidate;
 public record LaidOutCandidate(
         Study study, Candidate candidate, DrawnCandidate drawn, Sheet sheet) {
 
-    /** Drawn anew only if something has changed; then symbols keep their order. */
+    /** Drawn again only if something has changed; then symbols keep their order. */
     static LaidOutCandidate of(
             Study study, Candidate candidate, Optional<LaidOutCandidate> before) {
         if (before.filter(b -> b.candidate.equals(candidate) && b.study.equals(study))

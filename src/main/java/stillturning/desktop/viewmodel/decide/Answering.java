@@ -177,7 +177,7 @@ public final class Answering {
         List<Block> said = new ArrayList<>();
         now.ifPresent(a -> said.addAll(AnswerBlocks.of(a, coming)));
         stated().ifPresent(assessment -> said.addAll(further.blocks(assessment)));
-        // text that is set anew for nothing loses its place under the reader's eyes
+        // text that is set again for nothing loses its place under the reader's eyes
         if (!said.equals(blocks.get())) {
             blocks.set(List.copyOf(said));
         }

@@ -153,7 +153,7 @@ public final class Facing {
         working.set(desk.work().busy(HOLDING));
         askable.set(asked.isPresent() && !ofNow && !working.get());
         List<Block> now = found.map(Held::blocks).orElse(List.of());
-        // text that is set anew for nothing loses its place under the reader's eyes
+        // text that is set again for nothing loses its place under the reader's eyes
         if (!now.equals(blocks.get())) {
             blocks.set(now);
         }
@@ -181,10 +181,10 @@ public final class Facing {
                                 work ->
                                         "About "
                                                 + work.steps()
-                                                + " assessments say which group of differences makes"
-                                                + " how much of it, what an electronic controller does"
-                                                + " for which load, and what would have to be true for"
-                                                + " the other answer.")
+                                                + " assessments say which group of differences"
+                                                + " makes how much of it, what an electronic"
+                                                + " controller does for which load, and what would"
+                                                + " have to be true for the other answer.")
                         .orElse("Choose two different candidates without mistakes.");
     }
 }

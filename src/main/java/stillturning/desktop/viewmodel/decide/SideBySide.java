@@ -86,7 +86,7 @@ public final class SideBySide {
         List<DifferenceRow> now =
                 both.flatMap(a -> contrast(a).map(c -> Differences.of(a, c, units.get())))
                         .orElse(List.of());
-        // a tree that is made anew for nothing folds up under the user's hand
+        // a tree that is made again for nothing folds up under the user's hand
         if (!rows.equals(now)) {
             rows.setAll(now);
         }

@@ -215,7 +215,7 @@ public final class PropertySheet {
                 .orElseThrow(() -> new ChangeRefused("there is no file " + file + " any more"));
     }
 
-    /** Makes the lines anew, from the texts as they are now. */
+    /** Makes the lines again, from the texts as they are now. */
     void refresh() {
         List<FormRow> now = new ArrayList<>();
         List<FormPlace> places = opened.isEmpty() ? shown : List.of(opened.element());

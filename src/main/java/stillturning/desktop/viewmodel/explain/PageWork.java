@@ -46,7 +46,7 @@ final class PageWork {
     private final Optional<GroundTestWork> groundTest;
 
     /**
-     * @param reader makes the study of the dossier anew with another value
+     * @param reader makes the study of the dossier again with another value
      */
     PageWork(Dossier dossier, StudyReader reader, Contents contents, KeptAnswers answers) {
         this.dossier = dossier;

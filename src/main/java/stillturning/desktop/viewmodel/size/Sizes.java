@@ -115,7 +115,7 @@ public final class Sizes {
         follow();
     }
 
-    /** Works the sizes out anew. */
+    /** Works the sizes out again. */
     public void size() {
         ReadStudy read = desk.read().get();
         if (read.study().isEmpty() || desk.openCandidate().isEmpty()) {

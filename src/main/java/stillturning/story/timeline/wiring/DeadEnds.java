@@ -23,7 +23,7 @@ import stillturning.story.timeline.wiring.Layouts.Left;
 /**
  * Metal that leads nowhere: at one end it meets nothing else, and nobody measures there. No current
  * ever flows through it, whatever else happens, so no story tells of it, and what is left without
- * it has the same story. A chain open at one place or at another is thereby one circuit.
+ * it has the same story. A chain open at one place or at another is by it one circuit.
  */
 final class DeadEnds {
 
