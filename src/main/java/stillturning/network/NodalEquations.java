@@ -249,11 +249,6 @@ final class NodalEquations {
         resistances.keepAll();
     }
 
-    /** First step of the nets that are left. */
-    int firstLeft() {
-        return resistances.kept();
-    }
-
     private void evaluateCurved(double[] volts, double[] excess) {
         for (int c = 0; c < curves; c++) {
             int b = curved[c];
