@@ -202,9 +202,7 @@ final class GuessTrials {
                                 a ->
                                         a.candidate().id()
                                                 + a.flight().unwell()
-                                                + a.met().stream()
-                                                        .map(Appraisal.RequirementMet::met)
-                                                        .toList())
+                                                + a.met().stream().map(m -> m.met()).toList())
                         .toList();
         return new Look(worths, verdicts);
     }

@@ -272,9 +272,8 @@ public final class Scrutiny implements Evidence {
 
     /** Failures are told in parallel, those that leave the same one after the other. */
     private List<Verdict> judged(List<Failure> failures) {
-        List<Failure> asked =
-                failures.stream().filter(failure -> !told.containsKey(failure.name())).toList();
-        timeline.alike(asked).parallelStream().forEach(same -> same.forEach(this::verdictOn));
+        List<Failure> news = failures.stream().filter(f -> !told.containsKey(f.name())).toList();
+        timeline.alike(news).parallelStream().forEach(same -> same.forEach(this::verdictOn));
         return failures.stream().map(this::verdictOn).toList();
     }
 
@@ -312,9 +311,8 @@ public final class Scrutiny implements Evidence {
     public Restarts restarts() {
         if (restarts == null) {
             try {
-                restarts =
-                        trials.restarts(
-                                StudyRanking.held(singles()).map(Verdict::failure).toList());
+                List<Failure> held = StudyRanking.held(singles()).map(Verdict::failure).toList();
+                restarts = trials.restarts(held);
             } catch (UntoldStory e) {
                 throw new Untold(e);
             }

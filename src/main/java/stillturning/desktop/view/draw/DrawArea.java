@@ -84,15 +84,17 @@ public final class DrawArea implements Area {
         board.said().addListener((of, before, now) -> said.setText(now));
         Button leaveOut =
                 Controls.button(
-                        "Leave it out of this candidate", "draw-leave-out", board::leaveOut);
+                        "Leave it out of this candidate",
+                        "draw-leave-out",
+                        board.loadToDelete()::leaveOut);
         Button everywhere =
                 Controls.button(
                         "Delete it from the study",
                         "draw-delete-everywhere",
-                        board::deleteEverywhere);
+                        board.loadToDelete()::deleteEverywhere);
         HBox instead = Layout.inLine(leaveOut, everywhere);
         instead.getStyleClass().add("area-pane");
-        Showing.whileTrue(instead, board.leftOutInstead().map(Optional::isPresent));
+        Showing.whileTrue(instead, board.loadToDelete().asked().map(Optional::isPresent));
         view.setTop(new VBox(tools(), said, instead));
         additions = new PalettePane(board);
         values = right();

@@ -59,14 +59,14 @@ public final class Board {
             FXCollections.unmodifiableObservableList(troubles);
     private final ObservableList<String> shownChosen =
             FXCollections.unmodifiableObservableList(chosen);
-    private final ReadOnlyObjectWrapper<Optional<String>> leftOutInstead =
-            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final LoadToDelete loadToDelete;
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
 
     public Board(Desk desk) {
         this.desk = desk;
         this.written = new WrittenPlaces(desk);
         this.sheet = new PropertySheet(desk, this::succeeds);
+        this.loadToDelete = new LoadToDelete(this::choosesNothingMore, this::candidateEdits, desk);
         desk.reading().addListener((of, before, now) -> takeReading());
         desk.candidate().addListener((of, before, now) -> turnTo());
         desk.results().addListener((of, before, now) -> takeResults());
@@ -116,7 +116,7 @@ public final class Board {
         chosen.clear();
         dropped.clear();
         laid.set(Optional.empty());
-        leftOutInstead.set(Optional.empty());
+        loadToDelete.ask(Optional.empty());
         said.set("");
         takeReading();
         takeResults();
@@ -212,7 +212,7 @@ public final class Board {
 
     /** Makes a change, and says what came of it. */
     private boolean succeeds(ChangeWork work) {
-        leftOutInstead.set(Optional.empty());
+        loadToDelete.ask(Optional.empty());
         try {
             Change change = work.change();
             desk.make(change);
@@ -226,6 +226,15 @@ public final class Board {
             said.set(refused.why());
             return false;
         }
+    }
+
+    /** The same, and what was chosen is gone. */
+    private boolean choosesNothingMore(ChangeWork work) {
+        boolean done = succeeds(work);
+        if (done) {
+            choose(List.of());
+        }
+        return done;
     }
 
     private CandidateEdits candidateEdits() throws ChangeRefused {
@@ -292,28 +301,9 @@ public final class Board {
         succeeds(() -> Change.of(candidateEdits().join(one.get(), other.get(), Optional.empty())));
     }
 
-    /** A load of the study that was to be deleted, and can be left out of this candidate. */
-    public ReadOnlyObjectProperty<Optional<String>> leftOutInstead() {
-        return leftOutInstead.getReadOnlyProperty();
-    }
-
-    /** Leaves that load out of this candidate. */
-    public void leaveOut() {
-        leftOutInstead
-                .get()
-                .ifPresent(
-                        load -> {
-                            chosen.clear();
-                            succeeds(() -> Change.of(candidateEdits().leaveOut(load)));
-                        });
-    }
-
-    /** Deletes that load from the study, and from every candidate. */
-    public void deleteEverywhere() {
-        leftOutInstead
-                .get()
-                .filter(load -> succeeds(() -> new StudyChanges(desk).edits().deleteLoad(load)))
-                .ifPresent(load -> choose(List.of()));
+    /** A load of the study that was to be deleted, and what can be done with it instead. */
+    public LoadToDelete loadToDelete() {
+        return loadToDelete;
     }
 
     /** Deletes what is chosen: parts with what speaks of them, wires with their runs. */
@@ -324,7 +314,7 @@ public final class Board {
             showSheet();
             return;
         }
-        leftOutInstead.set(
+        loadToDelete.ask(
                 parts.stream().filter(written::isLoad).findFirst().filter(p -> parts.size() == 1));
     }
 

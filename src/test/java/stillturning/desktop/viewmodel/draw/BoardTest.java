@@ -222,14 +222,14 @@ class BoardTest {
     void aLoadIsDeletedFromTheStudyUnlessTheEngineNeedsIt() {
         board.choose(List.of("radio"));
         board.delete();
-        assertEquals(Optional.of("radio"), board.leftOutInstead().get());
-        board.deleteEverywhere();
+        assertEquals(Optional.of("radio"), board.loadToDelete().asked().get());
+        board.loadToDelete().deleteEverywhere();
         settle();
-        assertEquals(Optional.empty(), board.leftOutInstead().get());
+        assertEquals(Optional.empty(), board.loadToDelete().asked().get());
         draft.state().texts().values().forEach(file -> assertFalse(file.contains("radio:"), file));
         board.choose(List.of("computer"));
         board.delete();
-        board.deleteEverywhere();
+        board.loadToDelete().deleteEverywhere();
         assertTrue(board.said().get().contains("the engine needs"), board.said().get());
     }
 
