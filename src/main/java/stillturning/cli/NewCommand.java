@@ -29,9 +29,9 @@ import stillturning.yaml.Problem;
         name = "new",
         description =
                 "Make a new study with four candidates to start from, two of them alike but for"
-                    + " breakers or electronic switching. At a terminal it asks what it needs to"
-                    + " know; with any option it does not ask, and takes the first choice for what"
-                    + " is not given. It never writes into a folder that has something in it.",
+                        + " breakers or electronic switching. At a terminal it asks what it needs to"
+                        + " know; with any option it does not ask, and takes the first choice for what"
+                        + " is not given. It never writes into a folder that has something in it.",
         footer = {
             "  stillturning new robin",
             "  stillturning new robin --batteries 1 --protection solid-state"

@@ -79,9 +79,11 @@ class LenientReadingTest {
                         replaced("battery: {is: battery, zone: tail}", "battery: {is: battery}")
                                 .replace(
                                         "  j1:",
-                                        "  lone: {is: breaker}\n"
-                                                + "  odd: {is: diode, class: x}\n"
-                                                + "  j1:"));
+                                        """
+                                          lone: {is: breaker}
+                                          odd: {is: diode, class: x}
+                                          j1:\
+                                        """));
         HalfDrawn drawing = one(reading).drawing().orElseThrow();
         assertTrue(ids(drawing).containsAll(List.of("battery", "lone", "odd")));
         assertEquals(Set.of("lone", "odd"), drawing.standIns());

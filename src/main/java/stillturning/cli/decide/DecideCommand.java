@@ -17,7 +17,7 @@ import stillturning.cli.terminal.Output;
         name = "decide",
         description =
                 "Rank the candidates: hard requirements first, then by visible criteria. One"
-                    + " screen: who is first, how firmly, what it breaks, what the next one buys.",
+                        + " screen: who is first, how firmly, what it breaks, what the next one buys.",
         footer = {
             "  stillturning decide sandpiper",
             "  stillturning decide sandpiper --full",

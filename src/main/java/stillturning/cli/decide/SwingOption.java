@@ -21,9 +21,9 @@ final class SwingOption {
             paramLabel = "SWINGS",
             description =
                     "Weigh by these instead: \"endurance 100, weight 60, cost 40\". 100 for the"
-                        + " criterion by which you would go first from as bad as you could accept"
-                        + " to as good as you need; the others what that is worth against it. What"
-                        + " is not named does not count.")
+                            + " criterion by which you would go first from as bad as you could accept"
+                            + " to as good as you need; the others what that is worth against it. What"
+                            + " is not named does not count.")
     private Optional<String> swings = Optional.empty();
 
     /**

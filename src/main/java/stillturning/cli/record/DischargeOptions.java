@@ -29,8 +29,8 @@ final class DischargeOptions {
             paramLabel = "CSV",
             description =
                     "Log of a discharge test: a head such as time (s), voltage (V), current (A),"
-                        + " then a line a reading; commas, semicolons or tabs. Current counts above"
-                        + " 0 while the battery gives.")
+                            + " then a line a reading; commas, semicolons or tabs. Current counts above"
+                            + " 0 while the battery gives.")
     private Optional<String> log = Optional.empty();
 
     @Option(

@@ -33,8 +33,8 @@ import stillturning.story.UntoldStory;
         name = "suggest",
         description =
                 "Look for small changes of one candidate that mend what is wrong with it: a second"
-                    + " path, a bus split, a battery less. Each is assessed in full, and what it"
-                    + " breaks stands beside what it mends. Takes minutes.",
+                        + " path, a bus split, a battery less. Each is assessed in full, and what it"
+                        + " breaks stands beside what it mends. Takes minutes.",
         footer = {
             "  stillturning suggest sandpiper --candidate one-battery-engine-bus",
             "  stillturning suggest sandpiper --candidate one-battery-engine-bus"

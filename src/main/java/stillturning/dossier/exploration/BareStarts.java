@@ -51,7 +51,7 @@ final class BareStarts {
                                                                         bare(
                                                                                 b,
                                                                                 " stripped to its"
-                                                                                    + " batteries")))
+                                                                                        + " batteries")))
                         .toList();
         Set<Object> forms = new HashSet<>();
         drawings.forEach(drawn -> forms.add(CandidateForm.of(drawn.candidate())));

@@ -254,8 +254,8 @@ public final class AskedFor {
         head.add(Cautions.SHORT);
         head.add(
                 "Write behind the colons, each value with its unit; what stays empty was not"
-                    + " measured. In brackets stands what keeps to a prediction. Then: stillturning"
-                    + " record "
+                        + " measured. In brackets stands what keeps to a prediction. Then: stillturning"
+                        + " record "
                         + study.id()
                         + " --candidate "
                         + candidate.id()

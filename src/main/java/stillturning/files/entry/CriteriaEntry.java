@@ -22,7 +22,7 @@ public record CriteriaEntry(
 
     private static final String SWING =
             "What it is worth to go all the way from acceptable to enough here, against the"
-                + " criterion where that is worth most, which has 100. Takes the place of weights.";
+                    + " criterion where that is worth most, which has 100. Takes the place of weights.";
 
     /** What the entries of all criteria say, in the criterion's own unit inside. */
     public record ScaleEnds(

@@ -68,8 +68,8 @@ public record StudyEntry(
         @Describes("Hard requirements.") @Default("{}") RequirementsEntry requirements,
         @Describes(
                         "How much each criterion counts, against the others: the worth of going"
-                            + " from what is acceptable to what is enough. Give 100 to the way that"
-                            + " you would go first, and the others their share of that.")
+                                + " from what is acceptable to what is enough. Give 100 to the way that"
+                                + " you would go first, and the others their share of that.")
                 @Default("{}")
                 @Bounds(least = 0, most = 1000)
                 Map<String, Double> weights,
@@ -257,8 +257,8 @@ public record StudyEntry(
                     Optional<ArmEntry> arm,
             @Describes(
                             "No failure that stays unseen ends the engine with one more: unseen"
-                                + " in-flight, whatever a run-up shows, or in-flight-and-run-up."
-                                + " Takes a minute or more for each candidate.")
+                                    + " in-flight, whatever a run-up shows, or in-flight-and-run-up."
+                                    + " Takes a minute or more for each candidate.")
                     Optional<Requirement.NoLatentPair.Unseen> noLatentPair) {}
 
     /** A range of arms. */

@@ -112,9 +112,9 @@ final class Supposed {
                         + " wrong together.");
         say(
                 "Inspections are as frequent as it takes for a hidden failure and the next one to"
-                    + " end the engine no more than once in 10,000,000 flight hours, a tenth of the"
-                    + " figure of AC 23.1309-1E for its class I (from memory, unverified): a"
-                    + " yardstick.");
+                        + " end the engine no more than once in 10,000,000 flight hours, a tenth of the"
+                        + " figure of AC 23.1309-1E for its class I (from memory, unverified): a"
+                        + " yardstick.");
         say("It compares candidates, and certifies nothing.");
     }
 

@@ -350,10 +350,10 @@ public final class FrontBlocks {
                                 .formatted(tally.left()));
         said.add(
                 "Nothing was refused by a guess: a layout is out when it does not do with nothing"
-                    + " wrong what every drawing does, when one failure, judged as in the full"
-                    + " assessment, breaks a hard requirement, or when its weight, price,"
-                    + " complexity and endurance alone show that it is outdone. Everything on the"
-                    + " front was read from its file and assessed in full.");
+                        + " wrong what every drawing does, when one failure, judged as in the full"
+                        + " assessment, breaks a hard requirement, or when its weight, price,"
+                        + " complexity and endurance alone show that it is outdone. Everything on the"
+                        + " front was read from its file and assessed in full.");
         said.add(pairs(explored));
         said.add(
                 "Only changes from the program's catalogue were tried, and only from what is drawn"

@@ -40,11 +40,11 @@ public final class PairSheet {
     /** What the figures are good for; stands once above them. */
     public static final String MEANING =
             "Events are failures of one part, events that take several parts, switches left wrong"
-                + " alone or as one line of a checklist moves them, drills carried out needlessly"
-                + " and a pilot who does nothing. A set of them ends the engine before the aircraft"
-                + " can land, and no smaller part of it does. All happen at one moment of the phase"
-                + " in which the study's failures happen. Chances rest on rates that are mostly"
-                + " recalled or guessed: they compare candidates and certify nothing.";
+                    + " alone or as one line of a checklist moves them, drills carried out needlessly"
+                    + " and a pilot who does nothing. A set of them ends the engine before the aircraft"
+                    + " can land, and no smaller part of it does. All happen at one moment of the phase"
+                    + " in which the study's failures happen. Chances rest on rates that are mostly"
+                    + " recalled or guessed: they compare candidates and certify nothing.";
 
     private final CombinedFindings found;
     private final EventNames names;

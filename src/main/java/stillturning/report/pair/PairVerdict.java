@@ -111,7 +111,7 @@ final class PairVerdict {
             sentences.add(
                     paid.isEmpty()
                             ? "It is at least as good by every criterion, so no weighting at all"
-                                  + " and no group of differences exchanged gives the other answer."
+                                    + " and no group of differences exchanged gives the other answer."
                             : "No change of a single weight, and no group of differences exchanged,"
                                     + " gives the other answer.");
             sentences.addAll(new NeededValue(pair, ahead, behind).sentences());

@@ -70,9 +70,9 @@ final class CandidatesPage {
         blocks.add(
                 new Note(
                         "Engine stops: single failures that end it. Pilot needed: single failures"
-                            + " after which it runs, or runs again, only because of what the pilot"
-                            + " does. Acts: moves in the procedures, of these within 30 s. Drawings"
-                            + " leave out wires, protectors and closed switches."));
+                                + " after which it runs, or runs again, only because of what the pilot"
+                                + " does. Acts: moves in the procedures, of these within 30 s. Drawings"
+                                + " leave out wires, protectors and closed switches."));
         below(from.ranked().size() - SHOWN).map(Note::new).ifPresent(blocks::add);
         contents.first()
                 .leftOut()

@@ -44,9 +44,9 @@ final class WeakPointPages {
         blocks.add(
                 new Words(
                         "Single failures that end the engine, stop it, or would stop it if the"
-                            + " pilot did nothing, the gravest first. A remedy says what shape of"
-                            + " change helps; the last column names by rank the candidates in which"
-                            + " the same failure does no such thing: look there how it is done."));
+                                + " pilot did nothing, the gravest first. A remedy says what shape of"
+                                + " change helps; the last column names by rank the candidates in which"
+                                + " the same failure does no such thing: look there how it is done."));
         for (int i = 0; i < from.ranked().size(); i++) {
             Appraisal appraisal = from.ranked().get(i);
             blocks.add(new Heading((i + 1) + ". " + appraisal.candidate().title()));

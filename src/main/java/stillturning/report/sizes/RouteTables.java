@@ -101,12 +101,12 @@ public final class RouteTables {
                 MEASURES,
                 report.wires().passages(),
                 "Diameters from conductor, stranding and a wall of 0.010 in (from memory), bundles"
-                    + " by 1.2 times the root of the sum of squares (a maker's example, weak)."
-                    + " bend: ten times the thickest wire (TM 1-1500-204-23-4); where you follow"
-                    + " the stricter reading, ten times the bundle. grommet and hole: a tenth of"
-                    + " room and a wall of 2.5 mm, common practice and a guess: its maker's sheet"
-                    + " decides. bare hole: where a clamp keeps 3/8 in to its edge, else a grommet"
-                    + " (AC 43.13-1B, 11-115).");
+                        + " by 1.2 times the root of the sum of squares (a maker's example, weak)."
+                        + " bend: ten times the thickest wire (TM 1-1500-204-23-4); where you follow"
+                        + " the stricter reading, ten times the bundle. grommet and hole: a tenth of"
+                        + " room and a wall of 2.5 mm, common practice and a guess: its maker's sheet"
+                        + " decides. bare hole: where a clamp keeps 3/8 in to its edge, else a grommet"
+                        + " (AC 43.13-1B, 11-115).");
     }
 
     static Table<?> company(SizingReport report, SizeTables made) {
@@ -116,10 +116,10 @@ public final class RouteTables {
                 COMPANY,
                 report.wires().passages(),
                 "Support at least every 24 in (AC 43.13-1B, 11-96), slack of at most 1/2 in"
-                    + " (11-118), 6 in from fuel lines, never under 2 in (11-96); no distance from"
-                    + " hot parts is published. Wires of doubled vital equipment and unprotected"
-                    + " power wires are not bundled with others (FAA-H-8083-31 ch. 9, second"
-                    + " source).",
+                        + " (11-118), 6 in from fuel lines, never under 2 in (11-96); no distance from"
+                        + " hot parts is published. Wires of doubled vital equipment and unprotected"
+                        + " power wires are not bundled with others (FAA-H-8083-31 ch. 9, second"
+                        + " source).",
                 "Crossings are where wires have to go from zone to zone by the shortest way;"
                         + " whether they share a hole there is yours to say (shares: hole).");
     }

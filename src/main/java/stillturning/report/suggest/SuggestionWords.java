@@ -23,9 +23,9 @@ public final class SuggestionWords {
     /** What has to be said wherever something is suggested. */
     public static final String MEANING =
             "Each was assessed in full, but simpler on paper is not yet buildable: lengths are"
-                + " those between zones, new parts are of the catalogue's usual classes, and nobody"
-                + " has looked whether there is room. Sizes are not checked here; run size on what"
-                + " you save.";
+                    + " those between zones, new parts are of the catalogue's usual classes, and nobody"
+                    + " has looked whether there is room. Sizes are not checked here; run size on what"
+                    + " you save.";
 
     private final Suggestions all;
 

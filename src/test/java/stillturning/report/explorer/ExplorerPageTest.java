@@ -137,9 +137,9 @@ class ExplorerPageTest {
         for (JsonNode row :
                 json(
                         "JSON.stringify([...document.querySelectorAll('#all-table tbody tr')].map(r"
-                            + " => [JSON.parse(document.getElementById('explore-data').textContent)"
-                            + ".failures[r.dataset.failure][1],"
-                            + " ...[...r.querySelectorAll('td')].map(c => c.textContent)]))")) {
+                                + " => [JSON.parse(document.getElementById('explore-data').textContent)"
+                                + ".failures[r.dataset.failure][1],"
+                                + " ...[...r.querySelectorAll('td')].map(c => c.textContent)]))")) {
             List<String> cells = new ArrayList<>();
             row.forEach(cell -> cells.add(cell.asString()));
             shown.put(cells.get(0), cells.subList(1, cells.size()));

@@ -58,8 +58,8 @@ class GuessTextsTest {
                 texts(guesses(List.of(weighty), List.of(), List.of())).rows().get(0);
         assertEquals(
                 "below 10.8 Ah: \"One bus for all\" is first; \"One bus for all\" is unwell with"
-                    + " nothing wrong; each of \"One bus for all\", \"A bus for the engine\" misses"
-                    + " \"lives long\"; endurance 29 min instead of 50 min",
+                        + " nothing wrong; each of \"One bus for all\", \"A bus for the engine\" misses"
+                        + " \"lives long\"; endurance 29 min instead of 50 min",
                 row.ifLess());
         assertEquals("-", row.ifMore());
         assertEquals("25 %", row.chance());

@@ -40,8 +40,8 @@ public final class Exploring {
     private static final SearchLimits USUAL = new SearchLimits(8, Integer.MAX_VALUE);
     private static final String INVITATION =
             "From every candidate, change by change, the program looks for layouts that meet every"
-                + " hard requirement and that nothing it looks at outdoes in complexity, weight and"
-                + " endurance. It ends when its time is up, or when you stop it.";
+                    + " hard requirement and that nothing it looks at outdoes in complexity, weight and"
+                    + " endurance. It ends when its time is up, or when you stop it.";
 
     private final Desk desk;
     private final OfferedDrawings offers;

@@ -66,7 +66,7 @@ public final class Board {
         this.desk = desk;
         this.written = new WrittenPlaces(desk);
         this.sheet = new PropertySheet(desk, this::succeeds);
-        this.loadToDelete = new LoadToDelete(this::choosesNothingMore, this::candidateEdits, desk);
+        this.loadToDelete = new LoadToDelete(this::takeAway, this::candidateEdits, desk);
         desk.reading().addListener((of, before, now) -> takeReading());
         desk.candidate().addListener((of, before, now) -> turnTo());
         desk.results().addListener((of, before, now) -> takeResults());
@@ -228,13 +228,11 @@ public final class Board {
         }
     }
 
-    /** The same, and what was chosen is gone. */
-    private boolean choosesNothingMore(ChangeWork work) {
-        boolean done = succeeds(work);
-        if (done) {
+    /** Makes a change that takes what is chosen away. */
+    private void takeAway(ChangeWork work) {
+        if (succeeds(work)) {
             choose(List.of());
         }
-        return done;
     }
 
     private CandidateEdits candidateEdits() throws ChangeRefused {

@@ -1,7 +1,7 @@
 package stillturning.desktop.viewmodel.draw;
 
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import stillturning.desktop.draft.Change;
@@ -15,7 +15,7 @@ import stillturning.files.edit.ChangeRefused;
  */
 public final class LoadToDelete {
 
-    private final Predicate<ChangeWork> maker;
+    private final Consumer<ChangeWork> maker;
     private final Edits edits;
     private final Desk desk;
     private final ReadOnlyObjectWrapper<Optional<String>> asked =
@@ -27,9 +27,9 @@ public final class LoadToDelete {
     }
 
     /**
-     * @param maker makes a change; false if it was refused
+     * @param maker makes a change
      */
-    LoadToDelete(Predicate<ChangeWork> maker, Edits edits, Desk desk) {
+    LoadToDelete(Consumer<ChangeWork> maker, Edits edits, Desk desk) {
         this.maker = maker;
         this.edits = edits;
         this.desk = desk;
@@ -46,13 +46,13 @@ public final class LoadToDelete {
 
     /** Leaves it out of the open candidate. */
     public void leaveOut() {
-        asked.get().ifPresent(load -> maker.test(() -> Change.of(edits.now().leaveOut(load))));
+        asked.get().ifPresent(load -> maker.accept(() -> Change.of(edits.now().leaveOut(load))));
     }
 
     /** Deletes it from the study, and from every candidate. */
     public void deleteEverywhere() {
         asked.get()
                 .ifPresent(
-                        load -> maker.test(() -> new StudyChanges(desk).edits().deleteLoad(load)));
+                        load -> maker.accept(() -> new StudyChanges(desk).edits().deleteLoad(load)));
     }
 }

@@ -157,7 +157,8 @@ final class FreeRows {
             if (ending.size() == 1) {
                 return Optional.of(new Row(List.copyOf(passed)));
             }
-            PlacedDiagram.PlacedLine other = ending.get(ending.get(0).number() == on.number() ? 1 : 0);
+            PlacedDiagram.PlacedLine other =
+                    ending.get(ending.get(0).number() == on.number() ? 1 : 0);
             if (!other.line().fromSymbol().equals(next)) {
                 return Optional.empty();
             }
