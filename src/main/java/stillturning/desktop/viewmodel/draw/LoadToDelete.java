@@ -53,6 +53,8 @@ public final class LoadToDelete {
     public void deleteEverywhere() {
         asked.get()
                 .ifPresent(
-                        load -> maker.accept(() -> new StudyChanges(desk).edits().deleteLoad(load)));
+                        load ->
+                                maker.accept(
+                                        () -> new StudyChanges(desk).edits().deleteLoad(load)));
     }
 }
