@@ -46,6 +46,8 @@ public final class Desk {
     private final ReadOnlyObjectWrapper<DraftState> texts;
     private final ReadOnlyObjectWrapper<Results> results =
             new ReadOnlyObjectWrapper<>(Results.NONE);
+    private final ReadOnlyObjectWrapper<Optional<FoundLayouts>> found =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper candidate = new ReadOnlyStringWrapper("");
     private final List<Consumer<Destination>> guides = new ArrayList<>();
 
@@ -81,6 +83,16 @@ public final class Desk {
     /** The texts as they are now, what is unsaved, what can be taken back. */
     public ReadOnlyObjectProperty<DraftState> texts() {
         return texts.getReadOnlyProperty();
+    }
+
+    /** What the last search for simpler layouts found; empty before there was one. */
+    public ReadOnlyObjectProperty<Optional<FoundLayouts>> found() {
+        return found.getReadOnlyProperty();
+    }
+
+    /** Keeps what a search found, for whoever shows it. */
+    public void keep(FoundLayouts layouts) {
+        found.set(Optional.of(layouts));
     }
 
     /**

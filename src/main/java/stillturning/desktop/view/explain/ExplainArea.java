@@ -98,6 +98,11 @@ public final class ExplainArea implements Area {
                         Labels.wrapped(
                                 "steps, what must happen and read, blanks; takes a minute",
                                 NOTE,
+                                COST),
+                        explored(explaining),
+                        Labels.wrapped(
+                                "what Decide found last under Simpler, for the study as it is",
+                                NOTE,
                                 COST));
         all.getStyleClass().add("explain-group");
         return all;
@@ -118,6 +123,13 @@ public final class ExplainArea implements Area {
 
     private static String today() {
         return LocalDate.now(ZoneId.systemDefault()).toString();
+    }
+
+    private static CheckBox explored(Explaining explaining) {
+        CheckBox box = choice("What else was _looked at", explaining.explored());
+        box.setId("explain-explored");
+        box.disableProperty().bind(explaining.searched().not());
+        return box;
     }
 
     private static CheckBox choice(String words, Property<Boolean> chosen) {

@@ -18,6 +18,7 @@ import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.BackgroundWork.Running;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
+import stillturning.desktop.viewmodel.FoundLayouts;
 import stillturning.desktop.viewmodel.offer.Offered;
 import stillturning.desktop.viewmodel.offer.OfferedDrawing;
 import stillturning.desktop.viewmodel.offer.OfferedDrawings;
@@ -156,6 +157,7 @@ public final class Exploring {
 
     private void take(ExploreWork.HeldFront found) {
         held = Optional.of(found);
+        desk.keep(new FoundLayouts(found.front(), found.fingerprint()));
         blocks.set(new FrontBlocks(found.front()).all());
         draw();
         tell();

@@ -7,5 +7,7 @@ package stillturning.desktop.viewmodel.explain;
  * @param guesses which guesses matter
  * @param together what failures do together, causes, latent failures and run-up cards
  * @param groundTest the plan of a test on the ground of the first candidate
+ * @param explored what else was looked at
  */
-public record Contents(boolean sizes, boolean guesses, boolean together, boolean groundTest) {}
+public record Contents(
+        boolean sizes, boolean guesses, boolean together, boolean groundTest, boolean explored) {}

@@ -21,6 +21,7 @@ import javafx.beans.value.ObservableValue;
 import stillturning.assess.Assessment;
 import stillturning.desktop.viewmodel.BackgroundWork.Running;
 import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.FoundLayouts;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.dossier.Dossier;
 import stillturning.dossier.PageFile;
@@ -30,6 +31,8 @@ import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
+import stillturning.report.explored.ExploredChapter;
+import stillturning.report.page.Document.Chapter;
 
 /**
  * The page for the talk with a counsellor: what goes onto it, the page as it was last written, and
@@ -51,6 +54,8 @@ public final class Explaining {
     private final BooleanProperty guesses = new SimpleBooleanProperty();
     private final BooleanProperty together = new SimpleBooleanProperty();
     private final BooleanProperty groundTest = new SimpleBooleanProperty();
+    private final BooleanProperty explored = new SimpleBooleanProperty();
+    private final ReadOnlyBooleanWrapper searched = new ReadOnlyBooleanWrapper();
     private final ReadOnlyObjectWrapper<Optional<WrittenPage>> page =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
@@ -83,7 +88,8 @@ public final class Explaining {
                                 });
         desk.results().addListener((InvalidationListener) changed -> goOn());
         desk.work().running().addListener((InvalidationListener) changed -> tell());
-        List.of(sizes, guesses, together, groundTest)
+        desk.found().addListener((InvalidationListener) changed -> tell());
+        List.of(sizes, guesses, together, groundTest, explored)
                 .forEach(choice -> choice.addListener((InvalidationListener) changed -> tell()));
         tell();
     }
@@ -116,6 +122,20 @@ public final class Explaining {
     /** Whether it holds the plan of a test on the ground of the first candidate. */
     public BooleanProperty groundTest() {
         return groundTest;
+    }
+
+    /** Whether it says what else was looked at, where that is known. */
+    public BooleanProperty explored() {
+        return explored;
+    }
+
+    /** Whether simpler layouts were searched for in the study as it is now. */
+    public ReadOnlyBooleanProperty searched() {
+        return searched.getReadOnlyProperty();
+    }
+
+    private Optional<FoundLayouts> found() {
+        return desk.found().get().filter(found -> found.isOf(desk.read().get()));
     }
 
     /** The page as it was last written; absent before. */
@@ -196,6 +216,8 @@ public final class Explaining {
         answers = Optional.of(known);
         Contents asked = contents();
         StudyReader anew = desk.draft().reader();
+        Optional<Chapter> searched =
+                found().filter(f -> asked.explored()).map(f -> ExploredChapter.of(f.front()));
         Dossier dossier =
                 new Dossier(
                         assessment,
@@ -206,7 +228,8 @@ public final class Explaining {
                 .start(
                         WORK,
                         progress -> {
-                            String html = new PageWork(dossier, anew, asked, known).page(progress);
+                            PageWork work = new PageWork(dossier, anew, asked, known, searched);
+                            String html = work.page(progress);
                             return new WrittenPage(
                                     html,
                                     read.fingerprint(),
@@ -267,7 +290,12 @@ public final class Explaining {
     }
 
     private Contents contents() {
-        return new Contents(sizes.get(), guesses.get(), together.get(), groundTest.get());
+        return new Contents(
+                sizes.get(),
+                guesses.get(),
+                together.get(),
+                groundTest.get(),
+                explored.get() && found().isPresent());
     }
 
     private void tell() {
@@ -276,6 +304,7 @@ public final class Explaining {
         share.set(work.map(Running::share).orElse(-1.0));
         at.set(work.map(Running::words).orElse(wanted ? "Waiting for the assessment" : ""));
         working.set(wanted || work.isPresent());
+        searched.set(found().isPresent());
         writable.set(desk.study().isPresent() && desk.results().get().refusal().isEmpty());
         advice.set(adviceNow());
     }

@@ -44,16 +44,24 @@ final class PageWork {
     private final Optional<PairWork> pair;
     private final Optional<JointSearch> search;
     private final Optional<GroundTestWork> groundTest;
+    private final Optional<Chapter> explored;
 
     /**
      * @param reader makes the study of the dossier again with another value
+     * @param explored what else was looked at, if that is to go onto the page
      */
-    PageWork(Dossier dossier, StudyReader reader, Contents contents, KeptAnswers answers) {
+    PageWork(
+            Dossier dossier,
+            StudyReader reader,
+            Contents contents,
+            KeptAnswers answers,
+            Optional<Chapter> explored) {
         this.dossier = dossier;
         this.ranked = dossier.ranked();
         this.chances = dossier.read().chances();
         this.contents = contents;
         this.answers = answers;
+        this.explored = explored;
         this.doubts =
                 asksGuesses()
                         ? new Guessing(reader, dossier.read()).doubts(false)
@@ -109,7 +117,7 @@ final class PageWork {
                         answers.equal(),
                         answers.pair(),
                         contents.groundTest() ? answers.groundTest() : Optional.empty(),
-                        Optional.empty()));
+                        explored));
     }
 
     private WorkProgress planned(WorkHandle progress) {

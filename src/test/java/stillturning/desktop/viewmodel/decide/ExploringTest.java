@@ -16,9 +16,12 @@ import stillturning.desktop.draft.Change;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.OpenDesk;
+import stillturning.desktop.viewmodel.explain.Explaining;
 import stillturning.desktop.viewmodel.offer.OfferedDrawing;
 import stillturning.desktop.viewmodel.offer.OfferedDrawings;
+import stillturning.dossier.NamedFailures;
 import stillturning.model.CriterionName;
+import stillturning.yaml.YamlDocument;
 
 class ExploringTest {
 
@@ -76,5 +79,38 @@ class ExploringTest {
         open.until(() -> !exploring.working().get());
         assertTrue(exploring.words().get().contains("mistake"), exploring.words().get());
         assertEquals(Optional.empty(), exploring.picture().get());
+    }
+
+    @Test
+    void whatWasFoundGoesOntoThePageAsLongAsTheStudyStaysTheSame() {
+        Desk desk = open.desk();
+        Explaining explaining = new Explaining(desk, NamedFailures::cases);
+        explaining.sizes().set(false);
+        explaining.explored().set(true);
+        assertFalse(explaining.searched().get());
+        assertFalse(page(explaining).contains("id=\"explored\""));
+
+        exploring.start();
+        open.until(() -> exploring.picture().get().isPresent());
+        assertTrue(explaining.searched().get());
+        assertTrue(explaining.stale());
+        String page = page(explaining);
+        assertTrue(page.contains("id=\"explored\""));
+        assertTrue(page.contains("What else was looked at"));
+        assertTrue(page.contains("Simpler on paper is not yet buildable"));
+
+        desk.attempt(Change.typing("one-bus.yaml", text(desk).replace("One bus", "Our bus")));
+        open.until(() -> !desk.work().busy("Reading the study"));
+        assertFalse(explaining.searched().get());
+    }
+
+    private static String text(Desk desk) {
+        return desk.draft().document("one-bus.yaml").map(YamlDocument::text).orElseThrow();
+    }
+
+    private String page(Explaining explaining) {
+        explaining.write();
+        open.until(() -> !explaining.working().get());
+        return explaining.page().get().orElseThrow().html();
     }
 }
