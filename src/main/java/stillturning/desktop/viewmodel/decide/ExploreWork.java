@@ -6,11 +6,14 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
 import stillturning.assess.front.SearchLimits;
 import stillturning.assess.front.SearchWatch;
 import stillturning.assess.front.Tally;
+import stillturning.assess.front.TrialResult;
 import stillturning.desktop.draft.Draft;
 import stillturning.desktop.viewmodel.BackgroundWork.Work;
 import stillturning.desktop.viewmodel.BackgroundWork.WorkHandle;
@@ -32,8 +35,14 @@ import stillturning.report.explored.FrontBlocks;
  *
  * @param minutes how long it may take (min)
  * @param stop ends it with what is found by then
+ * @param memory of earlier searches, replaced where the study has changed since
  */
-record ExploreWork(Draft draft, SearchLimits most, int minutes, AtomicBoolean stop)
+record ExploreWork(
+        Draft draft,
+        SearchLimits most,
+        int minutes,
+        AtomicBoolean stop,
+        AtomicReference<TrialMemory> memory)
         implements Work<ExploreWork.HeldFront> {
 
     private static final Clock CLOCK = Clock.systemUTC();
@@ -57,7 +66,10 @@ record ExploreWork(Draft draft, SearchLimits most, int minutes, AtomicBoolean st
         if (read.study().isEmpty()) {
             throw new ChangeRefused("a file of the study has a mistake; mend it first");
         }
-        SearchWatch watch = new Told(progress, stop, CLOCK.instant(), Duration.ofMinutes(minutes));
+        TrialMemory known = TrialMemory.of(read.fingerprint(), memory.get());
+        memory.set(known);
+        Instant end = CLOCK.instant().plus(Duration.ofMinutes(minutes));
+        SearchWatch watch = new Told(progress, stop, CLOCK.instant(), end, known);
         Explored found = Exploration.of(reader, read, Exploration.USUALLY_BY, most, watch);
         return new HeldFront(found.front(), offers(found), read.fingerprint());
     }
@@ -112,13 +124,24 @@ record ExploreWork(Draft draft, SearchLimits most, int minutes, AtomicBoolean st
     }
 
     /** Tells how far it is, and ends it when its time is up. */
-    private record Told(WorkHandle progress, AtomicBoolean stop, Instant begun, Duration time)
+    private record Told(
+            WorkHandle progress, AtomicBoolean stop, Instant begun, Instant end, TrialMemory memory)
             implements SearchWatch {
+
+        @Override
+        public Optional<TrialResult> known(String way) {
+            return memory.known(way);
+        }
+
+        @Override
+        public void done(String way, TrialResult trial) {
+            memory.done(way, trial);
+        }
 
         @Override
         public void seen(Tally tally, List<List<Double>> front) {
             progress.report(
-                    Math.min(1, (double) spent().toMillis() / time.toMillis()),
+                    Math.min(1, (double) millis(CLOCK.instant()) / millis(end)),
                     (tally.tried() + tally.outdone())
                             + " layouts looked at, "
                             + tally.met()
@@ -127,13 +150,13 @@ record ExploreWork(Draft draft, SearchLimits most, int minutes, AtomicBoolean st
                             + " on the front");
         }
 
-        private Duration spent() {
-            return Duration.between(begun, CLOCK.instant());
+        private long millis(Instant until) {
+            return Duration.between(begun, until).toMillis();
         }
 
         @Override
         public boolean enough() {
-            return stop.get() || spent().compareTo(time) > 0;
+            return stop.get() || CLOCK.instant().isAfter(end);
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
 import javafx.beans.InvalidationListener;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -42,7 +43,8 @@ public final class Exploring {
     private static final String INVITATION =
             "From every candidate, change by change, the program looks for layouts that meet every"
                     + " hard requirement and that nothing it looks at outdoes in complexity, weight and"
-                    + " endurance. It ends when its time is up, or when you stop it.";
+                    + " endurance. It ends when its time is up, or when you stop it. What it has looked at"
+                    + " is kept: looking again goes on from there, as long as the study stays the same.";
 
     private final Desk desk;
     private final OfferedDrawings offers;
@@ -58,6 +60,7 @@ public final class Exploring {
             new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyStringWrapper words = new ReadOnlyStringWrapper(INVITATION);
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
+    private final AtomicReference<TrialMemory> memory = new AtomicReference<>(new TrialMemory());
     private AtomicBoolean stop = new AtomicBoolean();
     private Optional<ExploreWork.HeldFront> held = Optional.empty();
     private String refusal = "";
@@ -122,7 +125,7 @@ public final class Exploring {
         desk.work()
                 .start(
                         EXPLORING,
-                        new ExploreWork(desk.draft(), most, minutes.get(), stop),
+                        new ExploreWork(desk.draft(), most, minutes.get(), stop, memory),
                         this::take,
                         this::refuse);
     }
@@ -135,6 +138,11 @@ public final class Exploring {
     /** Calls it off. */
     public void cancel() {
         desk.work().cancel(EXPLORING);
+    }
+
+    /** How many layouts were looked at in the study as it was asked about last. */
+    int lookedAt() {
+        return memory.get().size();
     }
 
     /** Shows the drawing of what a point of the picture stands for. */

@@ -104,6 +104,28 @@ class ExploringTest {
         assertFalse(explaining.searched().get());
     }
 
+    /** Nothing is looked at twice in one study; another study is looked at from the beginning. */
+    @Test
+    void lookingAgainGoesOnFromWhatWasLookedAt() {
+        exploring.start();
+        open.until(() -> !exploring.working().get());
+        int looked = exploring.lookedAt();
+        assertTrue(looked > 2, looked + " layouts");
+        List<TradeOff.Plotted> before = exploring.picture().get().orElseThrow().points();
+        exploring.start();
+        open.until(() -> !exploring.working().get());
+        assertEquals(looked, exploring.lookedAt());
+        assertEquals(before, exploring.picture().get().orElseThrow().points());
+
+        Desk desk = open.desk();
+        desk.attempt(Change.typing("one-bus.yaml", text(desk).replace("One bus", "Our bus")));
+        open.until(() -> !desk.work().busy("Reading the study"));
+        exploring.start();
+        exploring.stop();
+        open.until(() -> !exploring.working().get());
+        assertTrue(exploring.lookedAt() < looked, exploring.lookedAt() + " of " + looked);
+    }
+
     private static String text(Desk desk) {
         return desk.draft().document("one-bus.yaml").map(YamlDocument::text).orElseThrow();
     }

@@ -1,0 +1,39 @@
+package stillturning.desktop.viewmodel.decide;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import stillturning.assess.front.TrialResult;
+
+/**
+ * What came of layouts that were looked at, so that another search goes on from there. It holds as
+ * long as the study stays the same. May be asked by several threads at once.
+ */
+final class TrialMemory {
+
+    private final Map<String, TrialResult> trials = new ConcurrentHashMap<>();
+    private String fingerprint = "";
+
+    /** The same if it is of these texts, else an empty one for them. */
+    static TrialMemory of(String fingerprint, TrialMemory before) {
+        if (before.fingerprint.equals(fingerprint)) {
+            return before;
+        }
+        TrialMemory fresh = new TrialMemory();
+        fresh.fingerprint = fingerprint;
+        return fresh;
+    }
+
+    Optional<TrialResult> known(String way) {
+        return Optional.ofNullable(trials.get(way));
+    }
+
+    void done(String way, TrialResult trial) {
+        trials.put(way, trial);
+    }
+
+    /** How many layouts it knows. */
+    int size() {
+        return trials.size();
+    }
+}
