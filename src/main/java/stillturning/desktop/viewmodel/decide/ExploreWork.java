@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicReference;
 import stillturning.assess.front.SearchLimits;
 import stillturning.assess.front.SearchWatch;
 import stillturning.assess.front.Tally;
@@ -35,14 +34,10 @@ import stillturning.report.explored.FrontBlocks;
  *
  * @param minutes how long it may take (min)
  * @param stop ends it with what is found by then
- * @param memory of earlier searches, replaced where the study has changed since
+ * @param memory of earlier searches
  */
 record ExploreWork(
-        Draft draft,
-        SearchLimits most,
-        int minutes,
-        AtomicBoolean stop,
-        AtomicReference<TrialMemory> memory)
+        Draft draft, SearchLimits most, int minutes, AtomicBoolean stop, TrialMemory memory)
         implements Work<ExploreWork.HeldFront> {
 
     private static final Clock CLOCK = Clock.systemUTC();
@@ -66,10 +61,9 @@ record ExploreWork(
         if (read.study().isEmpty()) {
             throw new ChangeRefused("a file of the study has a mistake; mend it first");
         }
-        TrialMemory known = TrialMemory.of(read.fingerprint(), memory.get());
-        memory.set(known);
+        memory.isOf(read.fingerprint());
         Instant end = CLOCK.instant().plus(Duration.ofMinutes(minutes));
-        SearchWatch watch = new Told(progress, stop, CLOCK.instant(), end, known);
+        SearchWatch watch = new Told(progress, stop, CLOCK.instant(), end, memory);
         Explored found = Exploration.of(reader, read, Exploration.USUALLY_BY, most, watch);
         return new HeldFront(found.front(), offers(found), read.fingerprint());
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicReference;
 import javafx.beans.InvalidationListener;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -60,7 +59,7 @@ public final class Exploring {
             new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyStringWrapper words = new ReadOnlyStringWrapper(INVITATION);
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
-    private final AtomicReference<TrialMemory> memory = new AtomicReference<>(new TrialMemory());
+    private final TrialMemory memory = new TrialMemory();
     private AtomicBoolean stop = new AtomicBoolean();
     private Optional<ExploreWork.HeldFront> held = Optional.empty();
     private String refusal = "";
@@ -142,7 +141,7 @@ public final class Exploring {
 
     /** How many layouts were looked at in the study as it was asked about last. */
     int lookedAt() {
-        return memory.get().size();
+        return memory.size();
     }
 
     /** Shows the drawing of what a point of the picture stands for. */

@@ -14,14 +14,12 @@ final class TrialMemory {
     private final Map<String, TrialResult> trials = new ConcurrentHashMap<>();
     private String fingerprint = "";
 
-    /** The same if it is of these texts, else an empty one for them. */
-    static TrialMemory of(String fingerprint, TrialMemory before) {
-        if (before.fingerprint.equals(fingerprint)) {
-            return before;
+    /** Forgets what it knows unless it is of these texts. */
+    synchronized void isOf(String texts) {
+        if (!fingerprint.equals(texts)) {
+            fingerprint = texts;
+            trials.clear();
         }
-        TrialMemory fresh = new TrialMemory();
-        fresh.fingerprint = fingerprint;
-        return fresh;
     }
 
     Optional<TrialResult> known(String way) {
