@@ -90,7 +90,7 @@ public final class Desk {
         return found.getReadOnlyProperty();
     }
 
-    /** Keeps what a search found, for whoever shows it. */
+    /** Keeps what a search found, for those who show it. */
     public void keep(FoundLayouts layouts) {
         found.set(Optional.of(layouts));
     }
