@@ -10,6 +10,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleObjectProperty;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.assess.requirement.Survey;
@@ -23,7 +24,6 @@ import stillturning.files.edit.ChangeRefused;
 import stillturning.files.finding.CandidateReading;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.quantity.UnitSystem;
 
 /**
  * The open study: what its texts say now, what was found out about it, which candidate is open, and
@@ -46,8 +46,8 @@ public final class Desk {
     private final ReadOnlyObjectWrapper<DraftState> texts;
     private final ReadOnlyObjectWrapper<Results> results =
             new ReadOnlyObjectWrapper<>(Results.NONE);
-    private final ReadOnlyObjectWrapper<Optional<FoundLayouts>> found =
-            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ObjectProperty<Optional<FoundLayouts>> found =
+            new SimpleObjectProperty<>(Optional.empty());
     private final ReadOnlyStringWrapper candidate = new ReadOnlyStringWrapper("");
     private final List<Consumer<Destination>> guides = new ArrayList<>();
 
@@ -85,14 +85,9 @@ public final class Desk {
         return texts.getReadOnlyProperty();
     }
 
-    /** What the last search for simpler layouts found; empty before there was one. */
-    public ReadOnlyObjectProperty<Optional<FoundLayouts>> found() {
-        return found.getReadOnlyProperty();
-    }
-
-    /** Keeps what a search found, for those who show it. */
-    public void keep(FoundLayouts layouts) {
-        found.set(Optional.of(layouts));
+    /** What the last search for simpler layouts found, set by who searched; empty before. */
+    public ObjectProperty<Optional<FoundLayouts>> found() {
+        return found;
     }
 
     /**
@@ -179,11 +174,6 @@ public final class Desk {
     /** What the user has chosen. */
     public ObjectProperty<Settings> settings() {
         return settings;
-    }
-
-    /** Units in which things are shown. */
-    public UnitSystem units() {
-        return settings.get().units();
     }
 
     /** Opens another candidate. */

@@ -73,11 +73,11 @@ public final class Deciding {
     public Deciding(Desk desk, OfferedDrawings offers) {
         this.desk = desk;
         this.offers = offers;
-        sideBySide = new SideBySide(desk::units);
+        sideBySide = new SideBySide(() -> desk.settings().get().units());
         facing = new Facing(desk, sideBySide);
         answering = new Answering(desk);
         exploring = new Exploring(desk, offers);
-        departures = new DepartureView(desk::units);
+        departures = new DepartureView(() -> desk.settings().get().units());
         complexity = Bindings.createObjectBinding(this::complexityNow, desk.results());
         desk.results().addListener((value, from, to) -> take());
         desk.read().addListener((value, from, to) -> tell());
@@ -249,7 +249,14 @@ public final class Deciding {
 
     private List<RankRow> rows() {
         return now.get()
-                .flatMap(a -> stated().map(before -> RankRow.of(a, before, desk.units())))
+                .flatMap(
+                        a ->
+                                stated().map(
+                                                before ->
+                                                        RankRow.of(
+                                                                a,
+                                                                before,
+                                                                desk.settings().get().units())))
                 .orElse(List.of());
     }
 
@@ -263,7 +270,13 @@ public final class Deciding {
     private void draw() {
         tradeOff.set(
                 stated().filter(a -> !a.appraisals().isEmpty())
-                        .map(a -> TradeOff.of(a, across.get(), upwards.get(), desk.units())));
+                        .map(
+                                a ->
+                                        TradeOff.of(
+                                                a,
+                                                across.get(),
+                                                upwards.get(),
+                                                desk.settings().get().units())));
     }
 
     private void tell() {

@@ -164,7 +164,7 @@ public final class Exploring {
 
     private void take(ExploreWork.HeldFront found) {
         held = Optional.of(found);
-        desk.keep(new FoundLayouts(found.front(), found.fingerprint()));
+        desk.found().set(Optional.of(new FoundLayouts(found.front(), found.fingerprint())));
         blocks.set(new FrontBlocks(found.front()).all());
         draw();
         tell();
@@ -184,7 +184,7 @@ public final class Exploring {
                                         across.get(),
                                         upwards.get(),
                                         h.front().assessment().study().heading().currency(),
-                                        desk.units())));
+                                        desk.settings().get().units())));
     }
 
     private void tell() {

@@ -144,7 +144,7 @@ public final class PropertySheet {
     }
 
     private String written(FormField field) {
-        return field.text().map(t -> field.shown(t, desk.units())).orElse("");
+        return field.text().map(t -> field.shown(t, desk.settings().get().units())).orElse("");
     }
 
     /** Adds one more entry, to be filled in. */
@@ -263,7 +263,9 @@ public final class PropertySheet {
                 form.path(),
                 key.replace('-', ' '),
                 kept.orElse(text),
-                field.otherwise().map(t -> field.shown(t, desk.units())).orElse(""),
+                field.otherwise()
+                        .map(t -> field.shown(t, desk.settings().get().units()))
+                        .orElse(""),
                 kept.or(field::text)
                         .filter(t -> !field.input().hasFormOfItsOwn())
                         .flatMap(t -> field.check(t).fault()));

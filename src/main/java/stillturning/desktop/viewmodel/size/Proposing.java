@@ -158,7 +158,7 @@ public final class Proposing {
         }
         double lighter =
                 p.now().purchase().weight().kilograms() - p.then().purchase().weight().kilograms();
-        String mass = Formats.mass(Math.abs(lighter), desk.units());
+        String mass = Formats.mass(Math.abs(lighter), desk.settings().get().units());
         return p.resizes().size()
                 + " sizes would change; the candidate becomes "
                 + mass

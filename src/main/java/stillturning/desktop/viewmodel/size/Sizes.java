@@ -171,7 +171,9 @@ public final class Sizes {
 
     /** Text of each file for a spreadsheet, by its name; none before sizes are known. */
     public Map<String, String> files() {
-        return report.get().map(r -> SizeFiles.of(List.of(r), desk.units())).orElse(Map.of());
+        return report.get()
+                .map(r -> SizeFiles.of(List.of(r), desk.settings().get().units()))
+                .orElse(Map.of());
     }
 
     /**
@@ -238,7 +240,12 @@ public final class Sizes {
         report.set(now);
         findings.setAll(
                 made.get()
-                        .map(m -> FindingRows.of(m.report(), m.from(), desk.units()))
+                        .map(
+                                m ->
+                                        FindingRows.of(
+                                                m.report(),
+                                                m.from(),
+                                                desk.settings().get().units()))
                         .orElse(List.of()));
         tables.setAll(now.map(this::allTables).orElse(List.of()));
         headline.set(now.map(Sizes::words).orElse(""));
@@ -247,9 +254,9 @@ public final class Sizes {
 
     private List<Table<?>> allTables(SizingReport of) {
         return Stream.of(
-                        SizeTables.of(of, desk.units()).stream(),
+                        SizeTables.of(of, desk.settings().get().units()).stream(),
                         selectivity(of),
-                        SizeTables.lists(of, desk.units()).stream())
+                        SizeTables.lists(of, desk.settings().get().units()).stream())
                 .flatMap(tables -> tables)
                 .filter(t -> !t.cells().isEmpty())
                 .toList();
