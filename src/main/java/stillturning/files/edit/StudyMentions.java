@@ -35,8 +35,8 @@ public final class StudyMentions {
         return Pattern.compile("(?<![a-z0-9-])" + Pattern.quote(load) + "(?![a-z0-9-])");
     }
 
-    /** Writes another name in all these places. */
-    public void rename(String to, FileEdits edits) throws ChangeRefused {
+    /** Writes another name in all these places; what keeps the old one is told. */
+    public List<String> rename(String to, FileEdits edits) throws ChangeRefused {
         if (isNeeded()) {
             edits.set(NEEDS, word().matcher(needs()).replaceAll(Matcher.quoteReplacement(to)));
         }
@@ -47,11 +47,18 @@ public final class StudyMentions {
             edits.rename(DocumentPlaces.under(FAILS, load), to);
         }
         for (String list : lists()) {
-            List<Integer> at = places(list);
-            for (int index : at) {
+            for (int index : places(list)) {
                 edits.set(DocumentPlaces.item(list, index), to);
             }
         }
+        return isAskedAbout() ? List.of("cases that name it keep the old name") : List.of();
+    }
+
+    /** Cases are free words: who wrote them has to say whether they still mean the same. */
+    private boolean isAskedAbout() {
+        String spoken = load.replace('-', ' ');
+        return study.under("cases").itemTexts().stream()
+                .anyMatch(words -> words.replace('-', ' ').contains(spoken));
     }
 
     /** Takes it out of all these places; what else that does is told. */

@@ -160,9 +160,10 @@ public final class StudyEdits {
         Naming.refuseUnlessPlain(to);
         refuseUsed(to);
         FileEdits edits = edits();
-        new StudyMentions(new StudyOutline(study), load).rename(to, edits);
+        List<String> also = new StudyMentions(new StudyOutline(study), load).rename(to, edits);
         edits.rename(DocumentPlaces.under(LOADS, load), to);
-        Change change = Change.of(edits.change("Rename load " + load + " " + to, to));
+        String name = "Rename load " + load + " " + to;
+        Change change = Change.of(edits.change(name, List.of(to), also));
         for (YamlDocument candidate : candidates.values()) {
             change = with(change, new LoadEdits(candidate).rename(load, to));
         }

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -61,9 +62,9 @@ record ExploreWork(
         if (read.study().isEmpty()) {
             throw new ChangeRefused("a file of the study has a mistake; mend it first");
         }
-        memory.isOf(read.fingerprint());
         Instant end = CLOCK.instant().plus(Duration.ofMinutes(minutes));
-        SearchWatch watch = new Told(progress, stop, CLOCK.instant(), end, memory);
+        SearchWatch watch =
+                new Told(progress, stop, CLOCK.instant(), end, memory.of(read.fingerprint()));
         Explored found = Exploration.of(reader, read, Exploration.USUALLY_BY, most, watch);
         return new HeldFront(found.front(), offers(found), read.fingerprint());
     }
@@ -119,17 +120,21 @@ record ExploreWork(
 
     /** Tells how far it is, and ends it when its time is up. */
     private record Told(
-            WorkHandle progress, AtomicBoolean stop, Instant begun, Instant end, TrialMemory memory)
+            WorkHandle progress,
+            AtomicBoolean stop,
+            Instant begun,
+            Instant end,
+            Map<String, TrialResult> trials)
             implements SearchWatch {
 
         @Override
         public Optional<TrialResult> known(String way) {
-            return memory.known(way);
+            return Optional.ofNullable(trials.get(way));
         }
 
         @Override
         public void done(String way, TrialResult trial) {
-            memory.done(way, trial);
+            trials.put(way, trial);
         }
 
         @Override

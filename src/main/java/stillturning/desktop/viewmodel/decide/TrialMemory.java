@@ -1,7 +1,6 @@
 package stillturning.desktop.viewmodel.decide;
 
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import stillturning.assess.front.TrialResult;
 
@@ -11,27 +10,23 @@ import stillturning.assess.front.TrialResult;
  */
 final class TrialMemory {
 
-    private final Map<String, TrialResult> trials = new ConcurrentHashMap<>();
     private String fingerprint = "";
+    private Map<String, TrialResult> trials = new ConcurrentHashMap<>();
 
-    /** Forgets what it knows unless it is of these texts. */
-    synchronized void isOf(String texts) {
+    /**
+     * What is known of a study with these texts, by the way to each layout, to be added to. A
+     * search of other texts that still runs goes on with a map of its own.
+     */
+    synchronized Map<String, TrialResult> of(String texts) {
         if (!fingerprint.equals(texts)) {
             fingerprint = texts;
-            trials.clear();
+            trials = new ConcurrentHashMap<>();
         }
-    }
-
-    Optional<TrialResult> known(String way) {
-        return Optional.ofNullable(trials.get(way));
-    }
-
-    void done(String way, TrialResult trial) {
-        trials.put(way, trial);
+        return trials;
     }
 
     /** How many layouts it knows. */
-    int size() {
+    synchronized int size() {
         return trials.size();
     }
 }

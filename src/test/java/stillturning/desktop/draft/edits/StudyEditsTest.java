@@ -188,7 +188,10 @@ class StudyEditsTest {
     void aLoadIsRenamedInWhatTheEngineNeedsAndInWhatItsFeedsMake() throws Exception {
         Studies.copy("sandpiper", folder);
         Bench bench = Bench.open(folder);
-        bench.make(bench.study().renameLoad("pump-1", "pump"));
+        assertEquals(List.of(), bench.study().renameLoad("radio", "com").also());
+        Change rename = bench.study().renameLoad("pump-1", "pump");
+        assertEquals(List.of("cases that name it keep the old name"), rename.also());
+        bench.make(rename);
         String text = bench.text("study");
         assertTrue(text.contains("and (pump or pump-2)"), text);
         assertTrue(text.contains("parts: [pump, pump-2]"), text);
