@@ -94,7 +94,7 @@ final class Composer {
         String wrong = "the file is no YAML: " + fault.getMessage();
         problems.add(
                 fault instanceof MarkedYamlEngineException syntax
-                        ? SyntaxWords.of(file, syntax)
+                        ? SyntaxWords.of(file, text, syntax)
                         : new Problem(file, 1, 1, "", wrong, "correct the text"));
     }
 

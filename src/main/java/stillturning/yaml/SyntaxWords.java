@@ -36,6 +36,18 @@ final class SyntaxWords {
                             "indent with spaces"),
                     new Rule(
                             "",
+                            "expected the node content, but found '<stream end>'",
+                            At.PROBLEM,
+                            "the text ends before this is complete",
+                            "add what is missing, or close with } or ] what is open"),
+                    new Rule(
+                            "",
+                            "expected the node content",
+                            At.PROBLEM,
+                            "a value is missing here",
+                            "write one, or take the mark before it out"),
+                    new Rule(
+                            "",
                             "that cannot start any token",
                             At.PROBLEM,
                             "a text cannot start with this character",
@@ -133,15 +145,17 @@ final class SyntaxWords {
 
     private SyntaxWords() {}
 
-    static Problem of(Path file, MarkedYamlEngineException thrown) {
+    static Problem of(Path file, String text, MarkedYamlEngineException thrown) {
         String context = Optional.ofNullable(thrown.getContext()).orElse("");
         String problem = Optional.ofNullable(thrown.getProblem()).orElse("");
         for (Rule rule : RULES) {
             if (context.startsWith(rule.context) && problem.contains(rule.problem)) {
-                return at(mark(thrown, rule.at), file, rule.wrong, rule.right);
+                Place place = place(mark(thrown, rule.at), text);
+                return at(place, file, rule.wrong, rule.right);
             }
         }
-        return at(mark(thrown, At.PROBLEM), file, problem, "correct the text here");
+        Place place = place(mark(thrown, At.PROBLEM), text);
+        return at(place, file, problem, "correct the text here");
     }
 
     private static Optional<Mark> mark(MarkedYamlEngineException thrown, At at) {
@@ -150,9 +164,15 @@ final class SyntaxWords {
                 : thrown.getProblemMark().or(thrown::getContextMark);
     }
 
-    private static Problem at(Optional<Mark> mark, Path file, String wrong, String right) {
+    private static Problem at(Place place, Path file, String wrong, String right) {
+        return new Problem(file, place.line(), place.column(), "", wrong, right);
+    }
+
+    /** In the text: the parser counts on where a text breaks off in a line. */
+    private static Place place(Optional<Mark> mark, String text) {
+        Place end = Place.endOf(text);
         int line = mark.map(Mark::getLine).orElse(0) + 1;
         int column = mark.map(Mark::getColumn).orElse(0) + 1;
-        return new Problem(file, line, column, "", wrong, right);
+        return line > end.line() ? end : new Place(line, column);
     }
 }

@@ -73,7 +73,7 @@ public final class YamlDocument {
         ByteBuffer in = ByteBuffer.wrap(bytes);
         CharBuffer out = CharBuffer.allocate(bytes.length);
         if (decoder.decode(in, out, true).isError()) {
-            Place at = endOf(out.flip().toString());
+            Place at = Place.endOf(out.flip().toString());
             String wrong =
                     String.format(
                             Locale.ROOT,
@@ -119,7 +119,7 @@ public final class YamlDocument {
         for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
             int c = text.codePointAt(at);
             if (!isPrintable(c)) {
-                Place place = endOf(text.substring(0, at));
+                Place place = Place.endOf(text.substring(0, at));
                 String wrong =
                         String.format(
                                 Locale.ROOT, "the character U+%04X does not belong in a text", c);
@@ -140,12 +140,6 @@ public final class YamlDocument {
                 || (c >= 0xa0 && c <= 0xd7ff)
                 || (c >= 0xe000 && c <= 0xfffd && c != 0xfeff)
                 || c >= 0x10000;
-    }
-
-    private static Place endOf(String text) {
-        String[] lines = text.split("\r\n|\r|\n", -1);
-        String last = lines[lines.length - 1];
-        return new Place(lines.length, last.codePointCount(0, last.length()) + 1);
     }
 
     /** The file it was read from. */

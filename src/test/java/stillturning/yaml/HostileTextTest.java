@@ -190,6 +190,12 @@ class HostileTextTest {
                 "x:3:2: this does not line up with the keys above; give keys of one mapping the same indentation",
                 first("a:\n  b: 1\n c: 2\n"));
         assertEquals(
+                "x:1:7: the text ends before this is complete; add what is missing, or close with } or ] what is open",
+                first("a: {b:"));
+        assertEquals(
+                "x:1:5: a value is missing here; write one, or take the mark before it out",
+                first("a: [,"));
+        assertEquals(
                 "x:1:4: the [ that opens here is not closed as it should be; separate items with commas and close with ]",
                 first("a: [b\nc: d\n"));
         assertEquals(

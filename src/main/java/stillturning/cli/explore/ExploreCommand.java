@@ -216,7 +216,7 @@ public final class ExploreCommand implements Callable<Integer> {
                         + ProgramVersion.words()
                         + " "
                         + found.read().fingerprint();
-        try (KeptTrials kept = KeptTrials.of(resume.get(), fingerprint, context)) {
+        try (KeptTrials kept = KeptTrials.of(resume.get(), fingerprint, criteria.size(), context)) {
             Thread saving = new Thread(kept::save, "save");
             Runtime.getRuntime().addShutdownHook(saving);
             try {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import stillturning.assess.front.TrialResult;
 import stillturning.cli.terminal.CommandContext;
@@ -17,7 +18,7 @@ final class KeptTrials implements AutoCloseable {
 
     private final ResumeFile<TrialsFile> file;
     private final String fingerprint;
-    private final Map<String, TrialResult> before = new HashMap<>();
+    private final Map<String, TrialResult> before;
     private final List<KeptTrial> looked = new ArrayList<>();
 
     /**
@@ -47,6 +48,15 @@ final class KeptTrials implements AutoCloseable {
                     trial.evidence());
         }
 
+        /** Whether a search by so many criteria can have found this. */
+        private boolean isOf(int criteria) {
+            boolean measured = tried && missed.isEmpty();
+            return evidence.stream().allMatch(Objects::nonNull)
+                    && values.size() == (measured ? criteria : 0)
+                    && values.stream().allMatch(v -> v != null && !v.isNaN())
+                    && shortfall >= 0;
+        }
+
         TrialResult trial() {
             if (!tried) {
                 return new TrialResult.Outdone(evidence);
@@ -59,29 +69,49 @@ final class KeptTrials implements AutoCloseable {
 
     /** What stands in the file. */
     record TrialsFile(String kind, String fingerprint, List<KeptTrial> looked)
-            implements ResumeFile.ResumableWork {}
+            implements ResumeFile.ResumableWork {
 
-    private KeptTrials(ResumeFile<TrialsFile> file, String fingerprint) {
+        /** What came of each layout by the way to it; nothing if some of it can come of none. */
+        Optional<Map<String, TrialResult>> trials(int criteria) {
+            Map<String, TrialResult> trials = new HashMap<>();
+            for (KeptTrial one : looked) {
+                if (one == null || !one.isOf(criteria)) {
+                    return Optional.empty();
+                }
+                trials.put(one.way, one.trial());
+            }
+            return Optional.of(trials);
+        }
+    }
+
+    private KeptTrials(
+            ResumeFile<TrialsFile> file, String fingerprint, Map<String, TrialResult> before) {
         this.file = file;
         this.fingerprint = fingerprint;
+        this.before = Map.copyOf(before);
     }
 
     /**
      * Opens the file, or makes it.
      *
      * @param fingerprint of the study's files and of what is asked
+     * @param criteria how many values each layout is compared by
      * @throws Refusal if it belongs to something else, another command has it, or it cannot be read
      *     or written
      */
-    static KeptTrials of(String written, String fingerprint, CommandContext context) {
+    static KeptTrials of(String written, String fingerprint, int criteria, CommandContext context) {
         TrialsFile nothing = new TrialsFile(KIND, fingerprint, List.of());
-        KeptTrials kept =
-                new KeptTrials(
-                        ResumeFile.of(written, TrialsFile.class, nothing, context), fingerprint);
-        kept.file
-                .before()
-                .ifPresent(w -> w.looked.forEach(one -> kept.before.put(one.way, one.trial())));
-        return kept;
+        ResumeFile<TrialsFile> file = ResumeFile.of(written, TrialsFile.class, nothing, context);
+        Map<String, TrialResult> before = new HashMap<>();
+        if (file.before().isPresent()) {
+            Optional<Map<String, TrialResult>> trials = file.before().get().trials(criteria);
+            if (trials.isEmpty()) {
+                file.close();
+                throw file.foreign();
+            }
+            before.putAll(trials.get());
+        }
+        return new KeptTrials(file, fingerprint, before);
     }
 
     Optional<TrialResult> known(String way) {

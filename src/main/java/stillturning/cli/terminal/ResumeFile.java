@@ -27,6 +27,15 @@ public final class ResumeFile<W extends Record & ResumeFile.ResumableWork>
     /** Such files are far smaller (bytes). */
     private static final long LARGEST = 200_000_000;
 
+    /** Reads nothing of which something is missing. */
+    private static final JsonMapper WHOLE =
+            JsonMapper.builder()
+                    .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
+                    .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+                    .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+                    .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+                    .build();
+
     private final Path file;
     private final String shown;
     private final FileClaim claim;
@@ -123,15 +132,18 @@ public final class ResumeFile<W extends Record & ResumeFile.ResumableWork>
             if (!Files.isRegularFile(file) || Files.size(file) > LARGEST) {
                 throw foreign();
             }
-            return JsonMapper.builder()
-                    .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
-                    .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
-                    .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
-                    .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-                    .build()
-                    .readValue(Files.readString(file), type);
-        } catch (IOException | JacksonException e) {
+            return in(Files.readString(file), type).orElseThrow(this::foreign);
+        } catch (IOException e) {
             throw foreign();
+        }
+    }
+
+    /** The work that a text holds; nothing if it holds none of this type, or not all of it. */
+    public static <W extends Record> Optional<W> in(String text, Class<W> type) {
+        try {
+            return Optional.ofNullable(WHOLE.readValue(text, type));
+        } catch (JacksonException e) {
+            return Optional.empty();
         }
     }
 

@@ -123,7 +123,8 @@ public final class PreferencesReader {
         for (int i = 0; i < study.importance().size(); i++) {
             importance(i, study.importance().get(i)).ifPresent(importances::add);
         }
-        if (MeanWeights.of(List.of(CriterionName.values()), importances).isEmpty()) {
+        if (!importances.isEmpty()
+                && MeanWeights.of(List.of(CriterionName.values()), importances).isEmpty()) {
             report.problem(
                     "importance",
                     "no weights agree with all of these statements",

@@ -60,7 +60,7 @@ public final class LogFile {
     public record ReadLog(List<LogLine> lines, List<Problem> problems) {
         public ReadLog {
             lines = problems.isEmpty() ? List.copyOf(lines) : List.of();
-            problems = List.copyOf(problems);
+            problems = problems.stream().sorted().toList();
         }
     }
 
@@ -71,6 +71,7 @@ public final class LogFile {
     private char separator = ',';
     private boolean headed;
     private int unsaid;
+    private int firstUnsaid;
 
     private LogFile(Path file) {
         this.file = file;
@@ -82,11 +83,14 @@ public final class LogFile {
      * @throws IOException if it cannot be read at all
      */
     public static ReadLog read(Path file) throws IOException {
-        LogFile log = new LogFile(file);
-        byte[] bytes;
         try (InputStream in = Files.newInputStream(file)) {
-            bytes = in.readNBytes(MOST_BYTES + 1);
+            return of(file, in.readNBytes(MOST_BYTES + 1));
         }
+    }
+
+    /** Reads what stands in a file in UTF-8, or would. */
+    public static ReadLog of(Path file, byte[] bytes) {
+        LogFile log = new LogFile(file);
         if (bytes.length > MOST_BYTES) {
             log.problem(1, 1, "the file is larger than 64 MB", "take a reading less often");
         } else {
@@ -149,7 +153,7 @@ public final class LogFile {
             problems.add(
                     new Problem(
                             file,
-                            Integer.MAX_VALUE,
+                            firstUnsaid,
                             1,
                             "",
                             unsaid + " more lines are wrong",
@@ -261,7 +265,7 @@ public final class LogFile {
         for (int i = 0; i < position && i < cells.size(); i++) {
             column += cells.get(i).length() + 1;
         }
-        return column;
+        return position < cells.size() ? column : column - 1;
     }
 
     private double value(
@@ -322,6 +326,7 @@ public final class LogFile {
         if (problems.size() < MOST_PROBLEMS) {
             problems.add(new Problem(file, line, column, "", wrong, right));
         } else {
+            firstUnsaid = unsaid == 0 ? line : firstUnsaid;
             unsaid++;
         }
     }

@@ -35,6 +35,7 @@ public final class Binder {
 
     private final Map<Class<?>, TextNotation> forms;
     private final Map<Class<?>, Kinds<?, ?>> kinds;
+    private final Shapes shapes;
 
     /** A binder that knows no text forms yet. */
     public Binder() {
@@ -44,6 +45,7 @@ public final class Binder {
     private Binder(Map<Class<?>, TextNotation> forms, Map<Class<?>, Kinds<?, ?>> kinds) {
         this.forms = Collections.unmodifiableMap(forms);
         this.kinds = Collections.unmodifiableMap(kinds);
+        this.shapes = new Shapes(this.forms, this.kinds);
     }
 
     /** The same binder, which also reads a type as one of several kinds. */
@@ -101,6 +103,6 @@ public final class Binder {
     }
 
     Shape shapeOf(Class<?> type) {
-        return new Shapes(forms, kinds).of(type);
+        return shapes.of(type);
     }
 }

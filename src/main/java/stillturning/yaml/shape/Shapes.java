@@ -10,12 +10,12 @@ import java.lang.reflect.Type;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import stillturning.quantity.Quantity;
 import stillturning.quantity.WireGauge;
@@ -30,15 +30,19 @@ import stillturning.yaml.notation.Given;
 import stillturning.yaml.notation.GivenGauge;
 import stillturning.yaml.notation.Kinds;
 
-/** Finds the shape of a type by looking at its record components and annotations. */
+/**
+ * Finds the shape of a type by looking at its record components and annotations. May be asked from
+ * any thread.
+ */
 final class Shapes {
 
     private final Map<Class<?>, TextNotation> forms;
     private final Map<Class<?>, Kinds<?, ?>> kinds;
     private final Reading reading;
-    private final Map<Class<?>, List<FieldShape>> fields = new HashMap<>();
-    private final Map<Class<?>, Constructor<?>> constructors = new HashMap<>();
-    private final IdentityHashMap<FieldShape, Object> defaults = new IdentityHashMap<>();
+    private final Map<Class<?>, List<FieldShape>> fields = new ConcurrentHashMap<>();
+    private final Map<Class<?>, Constructor<?>> constructors = new ConcurrentHashMap<>();
+    private final Map<FieldShape, Object> defaults =
+            Collections.synchronizedMap(new IdentityHashMap<>());
 
     /** What becomes of a record. */
     private enum Reading {
@@ -68,15 +72,23 @@ final class Shapes {
     List<FieldShape> fieldsOf(Class<?> type) {
         List<FieldShape> known = fields.get(type);
         if (known == null) {
-            known = Arrays.stream(type.getRecordComponents()).map(this::field).toList();
-            fields.put(type, known);
+            List<FieldShape> made =
+                    Arrays.stream(type.getRecordComponents()).map(this::field).toList();
+            List<FieldShape> earlier = fields.putIfAbsent(type, made);
+            known = earlier == null ? made : earlier;
         }
         return known;
     }
 
     /** What a field holds where it is not written; the same value each time. */
     Object defaultOf(FieldShape field) {
-        return defaults.computeIfAbsent(field, FieldShape::defaultValue);
+        Object known = defaults.get(field);
+        if (known == null) {
+            Object made = field.defaultValue();
+            Object earlier = defaults.putIfAbsent(field, made);
+            known = earlier == null ? made : earlier;
+        }
+        return known;
     }
 
     /**

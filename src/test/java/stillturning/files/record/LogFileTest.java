@@ -66,7 +66,7 @@ class LogFileTest {
                         "log.csv:4:9: \"1e999\" is beyond any amps; write between -100000 and"
                                 + " 100000",
                         "log.csv:5:1: \"-5\" is beyond any time; write between 0 and 8640000",
-                        "log.csv:6:7: the line ends before its amps; complete it",
+                        "log.csv:6:6: the line ends before its amps; complete it",
                         "log.csv:8:1: this is not later than the reading before it; put the"
                                 + " readings in the order of time, one an instant"),
                 faults(
