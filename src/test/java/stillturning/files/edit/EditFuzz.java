@@ -110,6 +110,10 @@ public final class EditFuzz {
         Map<String, ?> after = new TreeMap<>(new CandidateOutline(change.after()).parts());
         Promises.hold(before.size() == after.size(), change.name() + ": " + after.keySet());
         Promises.hold(after.containsKey(to), change.name() + ": " + after.keySet());
+        FileChange back = new CandidateEdits(change.after(), STUDY).rename(to, from);
+        Promises.hold(
+                back.after().value().equals(on.value()),
+                change.name() + " and back: " + back.after().text() + " for " + on.text());
         return change;
     }
 
