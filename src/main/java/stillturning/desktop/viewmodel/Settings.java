@@ -35,12 +35,12 @@ public record Settings(
     /**
      * What stands beside the paper while drawing.
      *
-     * @param additions the list of what can be added
+     * @param additions the list of what can be added, also where something is drawn already
      * @param values what is chosen, with its values, and the findings
      */
     public record SidePanels(boolean additions, boolean values) {
-        /** Both of them. */
-        public static final SidePanels BOTH = new SidePanels(true, true);
+        /** As much as leaves the paper room for a drawing that can be read. */
+        public static final SidePanels USUAL = new SidePanels(false, true);
     }
 
     /** What nobody has changed yet. */
@@ -51,7 +51,7 @@ public record Settings(
                     UnitSystem.METRIC,
                     List.of(),
                     Optional.empty(),
-                    SidePanels.BOTH);
+                    SidePanels.USUAL);
 
     public Settings {
         recent = List.copyOf(recent.subList(0, Math.min(MOST_RECENT, recent.size())));

@@ -39,6 +39,7 @@ public record SettingsFile(Path path) {
     private static final String MAXIMIZED = "window.maximized";
     private static final String ADDITIONS = "draw.additions";
     private static final String VALUES = "draw.values";
+    private static final String SHOWN = "shown";
     private static final String AWAY = "put away";
     private static final List<String> FRAME =
             List.of("window.x", "window.y", "window.width", "window.height");
@@ -90,7 +91,9 @@ public record SettingsFile(Path path) {
                 named(kept, UNITS, UnitSystem.values(), Settings.USUAL.units()),
                 recent(kept),
                 window(kept),
-                new SidePanels(!away(kept, ADDITIONS), !away(kept, VALUES)));
+                new SidePanels(
+                        shown(kept, ADDITIONS, SidePanels.USUAL.additions()),
+                        shown(kept, VALUES, SidePanels.USUAL.values())));
     }
 
     private static <E extends Enum<E>> E named(Properties kept, String key, E[] all, E usual) {
@@ -139,22 +142,17 @@ public record SettingsFile(Path path) {
             kept.setProperty(RECENT + (i + 1), settings.recent().get(i));
         }
         settings.window().ifPresent(frame -> put(kept, frame));
-        putAway(kept, ADDITIONS, settings.beside().additions());
-        putAway(kept, VALUES, settings.beside().values());
+        kept.setProperty(ADDITIONS, settings.beside().additions() ? SHOWN : AWAY);
+        kept.setProperty(VALUES, settings.beside().values() ? SHOWN : AWAY);
         StringWriter text = new StringWriter();
         kept.store(text, null);
         Files.createDirectories(path.toAbsolutePath().resolveSibling("."));
         WholeFile.replace(path, text.toString().getBytes(StandardCharsets.UTF_8));
     }
 
-    private static boolean away(Properties kept, String key) {
-        return AWAY.equals(kept.getProperty(key));
-    }
-
-    private static void putAway(Properties kept, String key, boolean shown) {
-        if (!shown) {
-            kept.setProperty(key, AWAY);
-        }
+    private static boolean shown(Properties kept, String key, boolean usual) {
+        String how = kept.getProperty(key, "");
+        return how.equals(SHOWN) || usual && !how.equals(AWAY);
     }
 
     private static void put(Properties kept, WindowFrame frame) {

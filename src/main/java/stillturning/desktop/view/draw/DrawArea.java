@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.Observable;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContextMenu;
@@ -56,6 +57,7 @@ public final class DrawArea implements Area {
     private final OfferedDrawings offers;
     private final Board board;
     private final PictureView paper = new PictureView();
+    private final ReadOnlyDoubleWrapper paperShape = new ReadOnlyDoubleWrapper();
     private final TextPane text;
     private final Node additions;
     private final Node values;
@@ -71,13 +73,16 @@ public final class DrawArea implements Area {
     private boolean drawn;
     private boolean awaited;
 
+    /** Whether nothing was drawn when the candidate was opened, so that parts come first. */
+    private boolean blank;
+
     /**
      * @param offers what the program offers to draw otherwise
      */
     public DrawArea(Desk desk, OfferedDrawings offers) {
         this.desk = desk;
         this.offers = offers;
-        board = new Board(desk);
+        board = new Board(desk, paperShape.getReadOnlyProperty());
         text = new TextPane(desk, board);
         commands = new DrawCommands(board, this::showText);
         view.setId("draw-area");
@@ -109,6 +114,8 @@ public final class DrawArea implements Area {
 
     private void listen() {
         paper.setId("paper");
+        paper.widthProperty().addListener((of, before, now) -> measure());
+        paper.heightProperty().addListener((of, before, now) -> measure());
         paper.setOnPick(board::pick);
         paper.setOnOpen(key -> board.pick(List.of(key)));
         paper.setOnJoin(
@@ -126,6 +133,12 @@ public final class DrawArea implements Area {
                 KeyEvent.KEY_PRESSED, event -> commands.key(event, view.getScene().getWindow()));
         board.laid().addListener((of, before, now) -> show(now));
         board.chosen().addListener((Observable of) -> choose());
+    }
+
+    private void measure() {
+        if (paper.getWidth() > 0 && paper.getHeight() > 0) {
+            paperShape.set(paper.getWidth() / paper.getHeight());
+        }
     }
 
     /** What is chosen and not drawn yet is brought into sight when it is. */
@@ -148,15 +161,16 @@ public final class DrawArea implements Area {
     private void show(Optional<BoardDrawing> laid) {
         laid.ifPresent(l -> paper.show(l.sheet(), l.picture()));
         boolean first = laid.isPresent() && !drawn;
+        boolean nothing = laid.filter(l -> l.candidate().parts().isEmpty()).isPresent();
         drawn = laid.isPresent();
         if (first) {
             paper.fitToRead();
+            blank = nothing;
+            showBeside();
         }
         choose();
         empty.setText(drawn ? EMPTY : COMING);
-        empty.setVisible(
-                laid.map(l -> l.candidate().parts().isEmpty())
-                        .orElse(!desk.work().running().isEmpty()));
+        empty.setVisible(drawn ? nothing : desk.openReading().isPresent());
         paper.setVisible(drawn);
     }
 
@@ -208,6 +222,7 @@ public final class DrawArea implements Area {
         button.setOnAction(
                 event -> {
                     boolean alone = narrow() && button.isSelected();
+                    blank = false;
                     SidePanels beside =
                             new SidePanels(
                                     adding.isSelected() && !(alone && button == valuing),
@@ -223,11 +238,12 @@ public final class DrawArea implements Area {
 
     private void showBeside() {
         SidePanels beside = desk.settings().get().beside();
-        boolean adds = beside.additions() && !(narrow() && beside.values());
+        boolean adds = blank || beside.additions() && !(narrow() && beside.values());
+        boolean tells = beside.values() && !(narrow() && blank);
         adding.setSelected(adds);
-        valuing.setSelected(beside.values());
+        valuing.setSelected(tells);
         view.setLeft(adds ? additions : null);
-        view.setRight(beside.values() ? values : null);
+        view.setRight(tells ? values : null);
     }
 
     private void name(Button undo, Button redo) {

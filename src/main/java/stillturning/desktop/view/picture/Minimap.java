@@ -14,14 +14,16 @@ import stillturning.report.drawing.layout.SymbolPosition;
 
 /** The whole sheet in a corner, with a frame around what the window shows. */
 final class Minimap extends Region {
-    private static final double LARGEST = 190;
+    /** What it covers, whatever its shape (square pixels). */
+    private static final double AREA = 17_000;
+
+    /** How much worse it is to cover the symbol that the eye begins at. */
+    private static final double BEGINNING = 100;
+
     private static final double EDGE = 10;
 
     /** The most of a window that it may cover. */
     private static final double MOST = 1.0 / 6;
-
-    /** The side of a corner that counts as the corner (part of the sheet). */
-    private static final double CORNER = 0.35;
 
     private final SVGPath wires = new SVGPath();
     private final SVGPath symbols = new SVGPath();
@@ -52,7 +54,7 @@ final class Minimap extends Region {
     }
 
     void show(Sheet sheet, double width, double height) {
-        share = LARGEST / Math.max(width, height);
+        share = Math.sqrt(AREA / (width * height));
         StringBuilder lines = new StringBuilder();
         for (Route course : sheet.courses()) {
             char letter = 'M';
@@ -70,7 +72,6 @@ final class Minimap extends Region {
             boxes.append('h').append(-box.width() * share).append('Z');
         }
         symbols.setContent(boxes.toString());
-        goToEmptiest(sheet, width, height);
         setPrefSize(width * share, height * share);
         setClip(new Rectangle(width * share, height * share));
     }
@@ -82,21 +83,20 @@ final class Minimap extends Region {
         seen.setHeight(window.height() * share);
     }
 
-    /** Stands in the corner where the sheet has the fewest symbols to cover. */
-    private void goToEmptiest(Sheet sheet, double width, double height) {
+    /**
+     * Chooses the corner of a window where it covers the least of the symbols.
+     *
+     * @param first where the symbol to begin with is in the window (pixels)
+     * @param symbols where all of them are
+     */
+    void avoid(Box first, List<Box> symbols, double width, double height) {
         double least = Double.POSITIVE_INFINITY;
         for (boolean bottom : List.of(true, false)) {
             for (boolean right : List.of(true, false)) {
-                Box corner =
-                        new Box(
-                                right ? width * (1 - CORNER) : 0,
-                                bottom ? height * (1 - CORNER) : 0,
-                                width * CORNER,
-                                height * CORNER);
+                Box here = placeIn(width, height, right, bottom);
                 double covered =
-                        sheet.spots().values().stream()
-                                .mapToDouble(spot -> shared(spot.box(), corner))
-                                .sum();
+                        BEGINNING * shared(first, here)
+                                + symbols.stream().mapToDouble(box -> shared(box, here)).sum();
                 if (covered < least) {
                     least = covered;
                     atRight = right;
@@ -119,11 +119,16 @@ final class Minimap extends Region {
 
     /** Goes to its corner of a window (pixels). */
     void placeIn(double width, double height) {
+        Box here = placeIn(width, height, atRight, atBottom);
+        resizeRelocate(here.x(), here.y(), here.width(), here.height());
+    }
+
+    private Box placeIn(double width, double height, boolean right, boolean bottom) {
         double mapWidth = prefWidth(-1);
         double mapHeight = prefHeight(-1);
-        resizeRelocate(
-                atRight ? width - mapWidth - EDGE : EDGE,
-                atBottom ? height - mapHeight - EDGE : EDGE,
+        return new Box(
+                right ? width - mapWidth - EDGE : EDGE,
+                bottom ? height - mapHeight - EDGE : EDGE,
                 mapWidth,
                 mapHeight);
     }

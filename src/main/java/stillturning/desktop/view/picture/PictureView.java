@@ -3,7 +3,6 @@ package stillturning.desktop.view.picture;
 import static java.util.Objects.requireNonNull;
 
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +22,6 @@ import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Picture;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.layout.Sheet;
-import stillturning.report.drawing.layout.SymbolPosition;
 
 /**
  * A diagram to look at and to work on: moved, enlarged, pointed at by mouse and by keys. What is
@@ -133,7 +131,7 @@ public final class PictureView extends Region {
         nodes.show(picture);
         if (other) {
             targets = Targets.of(sheet);
-            beginning = beginning(sheet);
+            beginning = targets.first().flatMap(targets::box).map(b -> middle(b).y()).orElse(0.0);
             minimap.show(sheet, picture.width(), picture.height());
             highlights.mark(Map.of(), targets);
             chosen.removeIf(key -> targets.box(key).isEmpty());
@@ -156,15 +154,6 @@ public final class PictureView extends Region {
             }
         }
         return false;
-    }
-
-    /** The height at which the first symbol from the left stands. */
-    private static double beginning(Sheet sheet) {
-        return sheet.spots().values().stream()
-                .map(SymbolPosition::box)
-                .min(Comparator.comparingDouble(Box::x))
-                .map(box -> box.y() + box.height() / 2)
-                .orElse(0.0);
     }
 
     /** Told whenever the user chooses symbols or lines, or nothing. */
@@ -376,10 +365,20 @@ public final class PictureView extends Region {
     protected void layoutChildren() {
         clip.setWidth(getWidth());
         clip.setHeight(getHeight());
-        minimap.placeIn(getWidth(), getHeight());
         if (getWidth() > 0 && getHeight() > 0) {
             put(looking());
+            if (look != Look.MOVED) {
+                avoidSymbols();
+            }
             reveal();
         }
+        minimap.placeIn(getWidth(), getHeight());
+    }
+
+    private void avoidSymbols() {
+        List<Box> symbols =
+                targets.spots().stream().map(spot -> viewport.onWindow(spot.box())).toList();
+        Optional<Box> first = targets.first().flatMap(targets::box).map(viewport::onWindow);
+        first.ifPresent(box -> minimap.avoid(box, symbols, getWidth(), getHeight()));
     }
 }

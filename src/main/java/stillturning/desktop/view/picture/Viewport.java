@@ -129,6 +129,12 @@ record Viewport(double scale, double x, double y) {
         return new Point(x + at.x() * scale, y + at.y() * scale);
     }
 
+    /** The part of the window where a part of the picture is. */
+    Box onWindow(Box part) {
+        Point corner = onWindow(new Point(part.x(), part.y()));
+        return new Box(corner.x(), corner.y(), part.width() * scale, part.height() * scale);
+    }
+
     /** The part of the picture's plane that the window shows. */
     Box seen(double width, double height) {
         Point corner = onPicture(0, 0);

@@ -14,6 +14,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.value.ObservableDoubleValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import stillturning.desktop.draft.Change;
@@ -41,6 +42,7 @@ public final class Board {
     private static final String LAYING = "Drawing the candidate";
 
     private final Desk desk;
+    private final ObservableDoubleValue paperShape;
     private final WrittenPlaces written;
     private final PropertySheet sheet;
     private final ReadOnlyObjectWrapper<Optional<BoardDrawing>> laid =
@@ -62,8 +64,13 @@ public final class Board {
     private final LoadToDelete loadToDelete;
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
 
-    public Board(Desk desk) {
+    /**
+     * @param paperShape width over height of what the diagram is shown on, 0 while nobody knows;
+     *     nothing is drawn before, and what is drawn keeps its shape while it is edited
+     */
+    public Board(Desk desk, ObservableDoubleValue paperShape) {
         this.desk = desk;
+        this.paperShape = paperShape;
         this.written = new WrittenPlaces(desk);
         this.sheet = new PropertySheet(desk, this::succeeds);
         this.loadToDelete = new LoadToDelete(this::takeAway, this::candidateEdits, desk);
@@ -72,6 +79,7 @@ public final class Board {
         desk.results().addListener((of, before, now) -> takeResults());
         desk.texts().addListener((of, before, now) -> showSheet());
         desk.settings().addListener((of, before, now) -> sheet.refresh());
+        paperShape.addListener((of, before, now) -> drawFirst());
         turnTo();
     }
 
@@ -139,17 +147,28 @@ public final class Board {
         reading.ifPresent(r -> all.addAll(r.findings()));
         all.sort(Comparator.comparing(f -> !f.mistake()));
         findings.setAll(all);
-        Optional<BoardDrawing> before = laid.get();
-        Map<String, Point> places = Map.copyOf(dropped);
-        reading.ifPresent(
-                r ->
-                        desk.work()
-                                .start(
-                                        LAYING,
-                                        progress -> BoardDrawing.of(r, before, places),
-                                        now -> now.ifPresent(n -> laid.set(Optional.of(n))),
-                                        wrong -> said.set(String.valueOf(wrong.getMessage()))));
+        reading.ifPresent(this::draw);
         showSheet();
+    }
+
+    private void drawFirst() {
+        if (laid.get().isEmpty() && !desk.work().busy(LAYING)) {
+            desk.openReading().ifPresent(this::draw);
+        }
+    }
+
+    private void draw(CandidateReading reading) {
+        double shape = paperShape.get();
+        if (shape > 0) {
+            Optional<BoardDrawing> before = laid.get();
+            Map<String, Point> places = Map.copyOf(dropped);
+            desk.work()
+                    .start(
+                            LAYING,
+                            progress -> BoardDrawing.of(reading, before, places, shape),
+                            now -> now.ifPresent(n -> laid.set(Optional.of(n))),
+                            wrong -> said.set(String.valueOf(wrong.getMessage())));
+        }
     }
 
     /** Symbols and lines of the diagram that stand for what is chosen. */

@@ -32,18 +32,24 @@ public record BoardDrawing(HalfDrawn candidate, DrawnCandidate drawn, Sheet shee
     /**
      * Lays out what was read, as like the sheet before as may be; takes a moment.
      *
+     * @param before the sheet before, whose shape is kept
      * @param dropped where parts were dropped on the sheet before, by their names
+     * @param shape width over height of a first sheet
      */
     static Optional<BoardDrawing> of(
-            CandidateReading reading, Optional<BoardDrawing> before, Map<String, Point> dropped) {
-        return reading.drawing().map(half -> of(half, wrong(reading), before, dropped));
+            CandidateReading reading,
+            Optional<BoardDrawing> before,
+            Map<String, Point> dropped,
+            double shape) {
+        return reading.drawing().map(half -> of(half, wrong(reading), before, dropped, shape));
     }
 
     private static BoardDrawing of(
             HalfDrawn half,
             Set<String> wrong,
             Optional<BoardDrawing> before,
-            Map<String, Point> dropped) {
+            Map<String, Point> dropped,
+            double shape) {
         DrawnCandidate drawn = CandidateDrawing.atWork(half);
         Diagram diagram = marked(drawn, wrong);
         Map<String, Point> wanted = new HashMap<>();
@@ -51,7 +57,7 @@ public record BoardDrawing(HalfDrawn candidate, DrawnCandidate drawn, Sheet shee
         Sheet sheet =
                 before.filter(b -> b.candidate.id().equals(half.id()))
                         .map(b -> OneLine.laidOut(diagram, b.sheet, wanted))
-                        .orElseGet(() -> OneLine.laidOut(diagram));
+                        .orElseGet(() -> OneLine.laidOut(diagram, shape));
         return new BoardDrawing(half, drawn, sheet);
     }
 

@@ -44,6 +44,7 @@ import stillturning.report.drawing.TextFitting;
 import stillturning.report.drawing.diagram.Diagram;
 import stillturning.report.drawing.diagram.DiagramLine;
 import stillturning.report.drawing.diagram.DiagramSymbol;
+import stillturning.report.drawing.diagram.Glyph;
 import stillturning.report.drawing.diagram.Port;
 import stillturning.report.drawing.diagram.Side;
 
@@ -67,7 +68,7 @@ final class LayeredLayout {
     }
 
     static PlacedDiagram of(Diagram diagram) {
-        return of(diagram, Map.of(), Map.of());
+        return of(diagram, Map.of(), Map.of(), Folding.NONE);
     }
 
     /**
@@ -76,21 +77,33 @@ final class LayeredLayout {
      * @param known where symbols lay before, by id
      * @param wanted where the middle of a symbol is wanted that nothing is joined to, by id
      */
-    static PlacedDiagram of(Diagram diagram, Map<String, Box> known, Map<String, Point> wanted) {
-        PlacedDiagram placed = once(diagram, known, wanted);
+    static PlacedDiagram of(
+            Diagram diagram, Map<String, Box> known, Map<String, Point> wanted, Folding folding) {
+        PlacedDiagram placed = once(diagram, known, wanted, folding);
         if (!known.isEmpty() || placed.routes().size() > PATIENT_LINES) {
             return placed;
         }
         Map<String, Integer> order = new HashMap<>();
         diagram.symbols().forEach(symbol -> order.put(symbol.id(), order.size()));
         return FreeRows.inOrder(placed, order)
-                .map(rows -> once(diagram, rows, wanted))
+                .map(rows -> once(diagram, rows, wanted, folding))
                 .filter(sorted -> FreeRows.crossings(sorted) <= FreeRows.crossings(placed))
                 .orElse(placed);
     }
 
     /** The same without putting rows in order. */
-    static PlacedDiagram once(Diagram diagram, Map<String, Box> known, Map<String, Point> wanted) {
+    static PlacedDiagram once(
+            Diagram diagram, Map<String, Box> known, Map<String, Point> wanted, Folding folding) {
+        try {
+            return laidOut(diagram, known, wanted, folding);
+        } catch (NullPointerException beside) {
+            // the engine has no spacing between a fold and a line that goes up or down beside it
+            return laidOut(diagram, known, wanted, Folding.NONE);
+        }
+    }
+
+    private static PlacedDiagram laidOut(
+            Diagram diagram, Map<String, Box> known, Map<String, Point> wanted, Folding folding) {
         LayeredLayout layout = new LayeredLayout(LayoutInput.of(diagram));
         layout.describeGraph();
         layout.describeEffort(layout.inventory.routed().size());
@@ -104,9 +117,39 @@ final class LayeredLayout {
             }
         }
         layout.inventory.routed().forEach(layout::addEdge);
+        folding.describe(layout.graph);
         layout.keepOrder(known);
         new RecursiveGraphLayoutEngine().layout(layout.graph, new BasicProgressMonitor());
         return LooseSymbols.placed(LineLabels.cleared(BarEnds.slid(layout.placed())), loose);
+    }
+
+    /** The number of the layer that each symbol would come to lie in, from the left. */
+    static Map<String, Integer> layers(Diagram diagram) {
+        LayeredLayout layout = new LayeredLayout(LayoutInput.of(diagram));
+        layout.describeGraph();
+        layout.graph.setProperty(LayeredOptions.THOROUGHNESS, 1);
+        layout.graph.setProperty(
+                LayeredOptions.NODE_PLACEMENT_STRATEGY, NodePlacementStrategy.SIMPLE);
+        layout.graph.setProperty(LayeredOptions.GENERATE_POSITION_AND_LAYER_IDS, true);
+        layout.inventory.sized().forEach(layout::addNode);
+        layout.inventory.routed().forEach(layout::addEdge);
+        Folding.before(List.of()).describe(layout.graph);
+        List.copyOf(layout.edges.values()).forEach(layout::putNodeForLabel);
+        new RecursiveGraphLayoutEngine().layout(layout.graph, new BasicProgressMonitor());
+        Map<String, Integer> layers = new LinkedHashMap<>();
+        layout.nodes.forEach(
+                (id, node) -> layers.put(id, node.getProperty(LayeredOptions.LAYERING_LAYER_ID)));
+        return layers;
+    }
+
+    /** Layers of nothing but labels are counted where the engine folds, and not in its numbers. */
+    private void putNodeForLabel(ElkEdge edge) {
+        if (!edge.getLabels().isEmpty()) {
+            edge.getLabels().clear();
+            ElkNode between = ElkGraphUtil.createNode(graph);
+            ElkGraphUtil.createSimpleEdge(between, edge.getTargets().get(0));
+            edge.getTargets().set(0, between);
+        }
     }
 
     private void describeGraph() {
@@ -178,7 +221,7 @@ final class LayeredLayout {
         boolean endOfRow =
                 symbol.group().isEmpty()
                         && !inventory.feedsSomething(symbol)
-                        && inventory.fedBySomething(symbol);
+                        && (inventory.fedBySomething(symbol) || symbol.glyph() == Glyph.LOAD);
         if (endOfRow) {
             node.setProperty(LayeredOptions.LAYERING_LAYER_CONSTRAINT, LayerConstraint.LAST);
             node.setProperty(LayeredOptions.ALIGNMENT, Alignment.LEFT);

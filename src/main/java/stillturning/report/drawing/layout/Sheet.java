@@ -15,12 +15,14 @@ import stillturning.report.drawing.diagram.DiagramLine;
 public final class Sheet {
     private final Diagram diagram;
     private final PlacedDiagram placed;
+    private final boolean foldable;
     private final Map<String, SymbolPosition> spots = new LinkedHashMap<>();
     private final List<Route> courses;
 
-    Sheet(Diagram diagram, PlacedDiagram placed) {
+    Sheet(Diagram diagram, PlacedDiagram placed, boolean foldable) {
         this.diagram = diagram;
         this.placed = placed;
+        this.foldable = foldable;
         Geometry geometry = new Geometry(diagram, placed);
         SymbolPositions found = new SymbolPositions(geometry);
         found.of(placed).forEach(spot -> spots.put(spot.symbol(), spot));
@@ -82,5 +84,10 @@ public final class Sheet {
 
     PlacedDiagram placed() {
         return placed;
+    }
+
+    /** Whether its layers may lie in several rows. */
+    boolean foldable() {
+        return foldable;
     }
 }

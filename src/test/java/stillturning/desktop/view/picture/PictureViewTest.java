@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.event.Event;
 import javafx.event.EventType;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.ContextMenuEvent;
@@ -171,6 +172,22 @@ class PictureViewTest {
         assertEquals(pointer.x(), inWindow(there).x(), 1e-6);
         assertEquals(pointer.y(), inWindow(there).y(), 1e-6);
         assertTrue(minimap().isVisible());
+    }
+
+    @Test
+    void theFirstLookCanBeReadAndItsBeginningIsNotCovered() {
+        Shown.run(
+                () -> {
+                    view.fitToRead();
+                    root.layout();
+                });
+        double letters = SHEET.picture().smallestLetters().orElseThrow();
+        assertTrue(view.viewport().scale() * letters >= 9 - 1e-9);
+        Box first = view.viewport().onWindow(box(Targets.of(SHEET).first().orElseThrow()));
+        assertTrue(first.x() >= 0 && first.bottom() <= view.getHeight(), first::toString);
+        assertTrue(minimap().isVisible());
+        Bounds map = minimap().getBoundsInParent();
+        assertFalse(map.intersects(first.x(), first.y(), first.width(), first.height()));
     }
 
     @Test

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TabPane;
+import javafx.scene.control.ToggleButton;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -72,6 +73,9 @@ class AreasFitTest {
     private void draw(OnScreen screen, String size) {
         go(screen, new Destination(AreaName.DRAW, Optional.of(CANDIDATE), Optional.empty()));
         look(screen, size, "draw");
+        does(screen, () -> find(screen, "draw-adding", ToggleButton.class).fire());
+        look(screen, size, "draw-adding");
+        does(screen, () -> find(screen, "draw-adding", ToggleButton.class).fire());
         go(screen, Destination.of(AreaName.DRAW, CANDIDATE, "main-bus"));
         look(screen, size, "draw-part");
     }

@@ -41,7 +41,8 @@ class DrawSceneTest {
     void open() throws IOException {
         Path study = folder.resolve("study");
         Samples.copy("first-steps", study);
-        screen = OnScreen.open(folder.resolve("set"), Settings.USUAL, 1280, 800);
+        Settings settings = Settings.USUAL.with(new Settings.SidePanels(true, true));
+        screen = OnScreen.open(folder.resolve("set"), settings, 1280, 800);
         screen.study(study);
         desk = screen.window.study().orElseThrow().desk();
         OnScreen.on(

@@ -147,6 +147,7 @@ class WholeJobTest {
                     return true;
                 });
         screen().settle();
+        press("#draw-adding");
         enter("#palette-search", "battery");
         screen().settle();
         String ground = returnOfTheBattery();

@@ -13,6 +13,7 @@ import java.util.SortedMap;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -47,7 +48,7 @@ class BoardTest {
                         work,
                         new SimpleObjectProperty<>(Settings.USUAL));
         desk.open("one-bus");
-        board = new Board(desk);
+        board = new Board(desk, new SimpleDoubleProperty(1.3));
         settle();
     }
 

@@ -70,7 +70,7 @@ class FreeRowsTest {
     void noOrderIsBoughtByACrossing(long seed) {
         Diagram diagram = RandomDiagrams.of(seed, 10 + (int) seed, seed % 4 == 0);
         PlacedDiagram sorted = LayeredLayout.of(diagram);
-        PlacedDiagram found = LayeredLayout.once(diagram, Map.of(), Map.of());
+        PlacedDiagram found = LayeredLayout.once(diagram, Map.of(), Map.of(), Folding.NONE);
         assertTrue(FreeRows.crossings(sorted) <= FreeRows.crossings(found));
     }
 }
