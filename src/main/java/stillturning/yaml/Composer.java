@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.AliasEvent;
@@ -20,6 +21,7 @@ import org.snakeyaml.engine.v2.events.NodeEvent;
 import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.ParserException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
 /**
@@ -43,6 +45,7 @@ final class Composer {
 
     private final Path file;
     private final String text;
+    private final Place end;
     private final CharIndex index;
     private final List<Problem> problems = new ArrayList<>();
     private final Iterator<Event> events;
@@ -54,6 +57,7 @@ final class Composer {
     Composer(Path file, String text) {
         this.file = file;
         this.text = text;
+        this.end = Place.endOf(text);
         // so that a block of text on the last line is the same with and without a line break behind
         // it
         String whole = text.endsWith("\n") ? text : text + "\n";
@@ -94,14 +98,14 @@ final class Composer {
         String wrong = "the file is no YAML: " + fault.getMessage();
         problems.add(
                 fault instanceof MarkedYamlEngineException syntax
-                        ? SyntaxWords.of(file, text, syntax)
+                        ? SyntaxWords.of(file, end, syntax)
                         : new Problem(file, 1, 1, "", wrong, "correct the text"));
     }
 
     private void documents() throws Stop {
         boolean started = false;
-        while (!cutOff && events.hasNext()) {
-            Event event = events.next();
+        while (!cutOff && hasNext()) {
+            Event event = next();
             if (event instanceof DocumentStartEvent start) {
                 if (started) {
                     report(
@@ -113,7 +117,7 @@ final class Composer {
                 }
                 started = true;
                 refuseDirectives(start);
-                asFarAsRead = Optional.of(tree(events.next(), "", 0));
+                asFarAsRead = Optional.of(tree(next(), "", 0));
             }
         }
         if (!started) {
@@ -125,6 +129,23 @@ final class Composer {
                             "",
                             "nothing is written in the file",
                             "write at least one \"key: value\""));
+        }
+    }
+
+    private Event next() {
+        return unlessBrokenOff(events::next);
+    }
+
+    private boolean hasNext() {
+        return unlessBrokenOff(events::hasNext);
+    }
+
+    /** Where a text ends behind two brackets, the parser looks for what is not there. */
+    private static <T> T unlessBrokenOff(Supplier<T> parsing) {
+        try {
+            return parsing.get();
+        } catch (IndexOutOfBoundsException brokenOff) {
+            throw new ParserException(SyntaxWords.BROKEN_OFF, Optional.empty());
         }
     }
 
@@ -198,10 +219,10 @@ final class Composer {
         List<Tree> items = new ArrayList<>();
         Span whole = span;
         try {
-            Event event = events.next();
+            Event event = next();
             while (!cutOff && event.getEventId() != Event.ID.SequenceEnd) {
                 items.add(tree(event, DocumentPlaces.item(path, items.size()), depth + 1));
-                event = cutOff ? event : events.next();
+                event = cutOff ? event : next();
             }
             whole = upTo(span, event);
         } catch (YamlEngineException syntax) {
@@ -215,11 +236,11 @@ final class Composer {
         Map<String, Span> seen = new HashMap<>();
         Span whole = span;
         try {
-            Event event = events.next();
+            Event event = next();
             while (!cutOff && event.getEventId() != Event.ID.MappingEnd) {
                 Tree.LeafNode key = key(event, path, depth);
                 String at = DocumentPlaces.under(path, key.text());
-                Tree value = tree(events.next(), at, depth + 1);
+                Tree value = tree(next(), at, depth + 1);
                 if (!start.isFlow() || !DecimalComma.join(text, entries, key, value)) {
                     Span before = seen.putIfAbsent(key.text(), key.span());
                     if (before == null) {
@@ -228,7 +249,7 @@ final class Composer {
                         reportTwice(key, before, at);
                     }
                 }
-                event = cutOff ? event : events.next();
+                event = cutOff ? event : next();
             }
             whole = upTo(span, event);
         } catch (YamlEngineException syntax) {
@@ -301,8 +322,9 @@ final class Composer {
 
     private Span span(Event event) {
         Mark start = event.getStartMark().orElseThrow();
-        int end = index(event.getEndMark().orElseThrow());
-        return new Span(index(start), end, start.getLine() + 1, start.getColumn() + 1);
+        Place place = Place.of(start, end);
+        int after = index(event.getEndMark().orElseThrow());
+        return new Span(index(start), after, place.line(), place.column());
     }
 
     private int index(Mark mark) {

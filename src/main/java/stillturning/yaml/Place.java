@@ -1,5 +1,7 @@
 package stillturning.yaml;
 
+import org.snakeyaml.engine.v2.exceptions.Mark;
+
 /**
  * A place in a file.
  *
@@ -7,6 +9,12 @@ package stillturning.yaml;
  * @param column from 1, counted in characters
  */
 public record Place(int line, int column) {
+
+    /** What the parser points at: it counts on where a text breaks off in a line. */
+    static Place of(Mark mark, Place end) {
+        int line = mark.getLine() + 1;
+        return line > end.line ? end : new Place(line, mark.getColumn() + 1);
+    }
 
     /** Behind the last character of a text. */
     static Place endOf(String text) {

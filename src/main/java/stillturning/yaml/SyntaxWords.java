@@ -9,6 +9,9 @@ import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 /** The parser's complaints in the words of somebody who does not know its inside. */
 final class SyntaxWords {
 
+    /** The parser's problem with a text that ends where a value belongs. */
+    static final String BROKEN_OFF = "expected the node content, but found '<stream end>'";
+
     private enum At {
         PROBLEM,
         START
@@ -36,7 +39,7 @@ final class SyntaxWords {
                             "indent with spaces"),
                     new Rule(
                             "",
-                            "expected the node content, but found '<stream end>'",
+                            BROKEN_OFF,
                             At.PROBLEM,
                             "the text ends before this is complete",
                             "add what is missing, or close with } or ] what is open"),
@@ -145,34 +148,31 @@ final class SyntaxWords {
 
     private SyntaxWords() {}
 
-    static Problem of(Path file, String text, MarkedYamlEngineException thrown) {
+    /**
+     * One of them.
+     *
+     * @param end behind the last character of the text
+     */
+    static Problem of(Path file, Place end, MarkedYamlEngineException thrown) {
         String context = Optional.ofNullable(thrown.getContext()).orElse("");
         String problem = Optional.ofNullable(thrown.getProblem()).orElse("");
         for (Rule rule : RULES) {
             if (context.startsWith(rule.context) && problem.contains(rule.problem)) {
-                Place place = place(mark(thrown, rule.at), text);
-                return at(place, file, rule.wrong, rule.right);
+                return at(place(thrown, rule.at, end), file, rule.wrong, rule.right);
             }
         }
-        Place place = place(mark(thrown, At.PROBLEM), text);
-        return at(place, file, problem, "correct the text here");
+        return at(place(thrown, At.PROBLEM, end), file, problem, "correct the text here");
     }
 
-    private static Optional<Mark> mark(MarkedYamlEngineException thrown, At at) {
-        return at == At.START
-                ? thrown.getContextMark().or(thrown::getProblemMark)
-                : thrown.getProblemMark().or(thrown::getContextMark);
+    private static Place place(MarkedYamlEngineException thrown, At at, Place end) {
+        Optional<Mark> mark =
+                at == At.START
+                        ? thrown.getContextMark().or(thrown::getProblemMark)
+                        : thrown.getProblemMark().or(thrown::getContextMark);
+        return mark.map(m -> Place.of(m, end)).orElse(end);
     }
 
     private static Problem at(Place place, Path file, String wrong, String right) {
         return new Problem(file, place.line(), place.column(), "", wrong, right);
-    }
-
-    /** In the text: the parser counts on where a text breaks off in a line. */
-    private static Place place(Optional<Mark> mark, String text) {
-        Place end = Place.endOf(text);
-        int line = mark.map(Mark::getLine).orElse(0) + 1;
-        int column = mark.map(Mark::getColumn).orElse(0) + 1;
-        return line > end.line() ? end : new Place(line, column);
     }
 }

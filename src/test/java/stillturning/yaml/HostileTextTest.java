@@ -192,6 +192,9 @@ class HostileTextTest {
         assertEquals(
                 "x:1:7: the text ends before this is complete; add what is missing, or close with } or ] what is open",
                 first("a: {b:"));
+        for (String open : List.of("{{", "{[", "[[", "[{", "a: {{", "a: [{", "a:\n  - {{ ")) {
+            assertTrue(first(open).contains(": the text ends before this is complete;"), open);
+        }
         assertEquals(
                 "x:1:5: a value is missing here; write one, or take the mark before it out",
                 first("a: [,"));

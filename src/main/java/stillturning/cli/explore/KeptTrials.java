@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import stillturning.assess.front.TrialResult;
 import stillturning.cli.terminal.CommandContext;
@@ -51,9 +50,8 @@ final class KeptTrials implements AutoCloseable {
         /** Whether a search by so many criteria can have found this. */
         private boolean isOf(int criteria) {
             boolean measured = tried && missed.isEmpty();
-            return evidence.stream().allMatch(Objects::nonNull)
-                    && values.size() == (measured ? criteria : 0)
-                    && values.stream().allMatch(v -> v != null && !v.isNaN())
+            return values.size() == (measured ? criteria : 0)
+                    && values.stream().noneMatch(v -> v.isNaN())
                     && shortfall >= 0;
         }
 
@@ -75,7 +73,7 @@ final class KeptTrials implements AutoCloseable {
         Optional<Map<String, TrialResult>> trials(int criteria) {
             Map<String, TrialResult> trials = new HashMap<>();
             for (KeptTrial one : looked) {
-                if (one == null || !one.isOf(criteria)) {
+                if (!one.isOf(criteria)) {
                     return Optional.empty();
                 }
                 trials.put(one.way, one.trial());

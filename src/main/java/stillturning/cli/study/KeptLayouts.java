@@ -4,15 +4,15 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Refusal;
+import stillturning.cli.terminal.ResumeFile;
 import stillturning.dossier.exploration.Exploration;
 import stillturning.dossier.exploration.Explored;
 import stillturning.dossier.exploration.KeptFront;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.yaml.disk.WholeFile;
-import tools.jackson.core.JacksonException;
-import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The file in which is kept what a search for simpler layouts found. */
@@ -81,18 +81,14 @@ public final class KeptLayouts {
         Path path = context.path(file);
         try {
             if (Files.isRegularFile(path) && Files.size(path) <= LARGEST) {
-                LayoutsFile written =
-                        JsonMapper.builder()
-                                .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
-                                .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
-                                .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
-                                .build()
-                                .readValue(Files.readString(path), LayoutsFile.class);
-                if (written.kind.equals(KIND)) {
-                    return written;
+                Optional<LayoutsFile> written =
+                        ResumeFile.in(Files.readString(path), LayoutsFile.class)
+                                .filter(kept -> kept.kind.equals(KIND));
+                if (written.isPresent()) {
+                    return written.get();
                 }
             }
-        } catch (IOException | JacksonException e) {
+        } catch (IOException e) {
             // told below, as any other file that holds something else
         }
         throw new Refusal(

@@ -1,5 +1,6 @@
 package stillturning.cli.terminal;
 
+import com.fasterxml.jackson.annotation.Nulls;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -30,6 +31,7 @@ public final class ResumeFile<W extends Record & ResumeFile.ResumableWork>
     /** Reads nothing of which something is missing. */
     private static final JsonMapper WHOLE =
             JsonMapper.builder()
+                    .changeDefaultNullHandling(usual -> usual.withContentNulls(Nulls.FAIL))
                     .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
                     .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
                     .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)

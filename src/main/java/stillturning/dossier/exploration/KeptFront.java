@@ -2,6 +2,8 @@ package stillturning.dossier.exploration;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
 import stillturning.assess.front.Tally;
 import stillturning.model.CriterionName;
 import stillturning.report.explored.ExploredFront;
@@ -17,6 +19,9 @@ public record KeptFront(List<CriterionName> by, List<KeptLayout> front, KeptSear
     public KeptFront {
         by = List.copyOf(by);
         front = List.copyOf(front);
+        if (by.isEmpty() || Set.copyOf(by).size() < by.size()) {
+            throw new IllegalArgumentException("layouts are compared by " + by);
+        }
     }
 
     /**
@@ -48,6 +53,8 @@ public record KeptFront(List<CriterionName> by, List<KeptLayout> front, KeptSear
             SearchReach reach) {
         public KeptSearch {
             missed = Map.copyOf(missed);
+            countable(tried, met, outdone, twice, refused);
+            missed.values().forEach(count -> countable(count));
         }
 
         static KeptSearch of(ExploredFront.SearchExtent done) {
@@ -79,5 +86,15 @@ public record KeptFront(List<CriterionName> by, List<KeptLayout> front, KeptSear
      * @param bare stripped layouts that it began with
      * @param whole whether everything within those changes was looked at
      */
-    public record SearchReach(int left, int mostSteps, int bare, boolean whole) {}
+    public record SearchReach(int left, int mostSteps, int bare, boolean whole) {
+        public SearchReach {
+            countable(left, mostSteps, bare);
+        }
+    }
+
+    private static void countable(int... counts) {
+        if (IntStream.of(counts).anyMatch(count -> count < 0)) {
+            throw new IllegalArgumentException("nobody counts below 0");
+        }
+    }
 }

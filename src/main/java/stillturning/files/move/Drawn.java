@@ -98,7 +98,8 @@ public final class Drawn {
         OtherTexts.ReadText read = texts.read(candidate.id(), other);
         if (read.candidate().isEmpty()) {
             Problem first = read.problems().get(0);
-            throw new ChangeRefused(first.path() + ": " + first.wrong() + "; " + first.right());
+            String place = first.path().isEmpty() ? "" : first.path() + ": ";
+            throw new ChangeRefused(place + first.wrong() + "; " + first.right());
         }
         return new Drawn(texts, study, read.candidate().get(), read.installation(), other);
     }
