@@ -53,7 +53,7 @@ final class PalettePane extends VBox {
     }
 
     private final class EntryCell extends ItemCell<PaletteEntry> {
-        private final Label words = Labels.wrapped("");
+        private final Label words = Labels.of("");
 
         EntryCell() {
             Controls.onDoubleClick(this, () -> entry().ifPresent(board::add));

@@ -10,9 +10,12 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
+import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
@@ -171,6 +174,22 @@ class DrawSceneTest {
         assertEquals(
                 found.get(0).line(),
                 OnScreen.on(() -> find("#side-text", CodeArea.class).getCurrentParagraph() + 1));
+    }
+
+    /** Each a line high, and none of its words cut. */
+    @Test
+    void whatCanBeAddedStandsInEvenRows() {
+        Set<Double> heights =
+                OnScreen.on(
+                        () ->
+                                find("#palette", ListView.class).lookupAll(".list-cell").stream()
+                                        .map(ListCell.class::cast)
+                                        .filter(cell -> !cell.isEmpty())
+                                        .map(ListCell::getHeight)
+                                        .collect(Collectors.toSet()));
+        assertEquals(1, heights.size(), heights::toString);
+        List<String> cut = OnScreen.on(() -> Cut.in(find("#palette", ListView.class)));
+        assertEquals(List.of(), cut);
     }
 
     @Test
