@@ -287,6 +287,7 @@ public final class Draft implements AutoCloseable {
         Outside outside = lookOutside();
         List<Problem> failed = new ArrayList<>(outside.problems());
         synchronized (saving) {
+            autosave.ifPresent(Autosave::write);
             EditedFiles now = filesNow();
             List<String> waiting = state().conflicts().stream().map(Conflict::file).toList();
             for (String name : saving.inOrder(now)) {
@@ -330,8 +331,7 @@ public final class Draft implements AutoCloseable {
                     bringIn(
                             now -> recovery.onto(now, recovered),
                             Optional.of("Take up unsaved work"));
-            boolean kept = autosave.map(Autosave::write).orElse(true);
-            if (kept) {
+            if (autosave.map(Autosave::write).orElse(true)) {
                 drop(recovered);
             }
             tell();
