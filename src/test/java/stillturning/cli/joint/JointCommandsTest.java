@@ -161,6 +161,7 @@ class JointCommandsTest {
                 "my diary",
                 "{}",
                 "[1, 2]",
+                "null",
                 "{\"kind\":\"stillturning search\",\"fingerprint\":null,\"candidates\":{}}",
                 "{\"kind\":\"another\",\"fingerprint\":\"\",\"candidates\":{}}",
             })
@@ -174,13 +175,19 @@ class JointCommandsTest {
 
     @Test
     void blocksThatCannotBeOfThisCandidateAreRefused() throws IOException {
-        run("break", "small", "--pairs", "--order", "1", "--resume", KEPT);
+        String[] words = {"break", "small", "--pairs", "--order", "1", "--resume", KEPT};
+        run(words);
         String file = Files.readString(here.resolve(KEPT));
+        for (String cuts :
+                List.of("[[99999]]", "[[-1]]", "[[0,0]]", "[[null]]", "[null]", "null")) {
+            Files.writeString(
+                    here.resolve(KEPT),
+                    file.replaceFirst("\"cuts\":\\[\\[\\d+\\]\\]", "\"cuts\":" + cuts));
+            assertEquals(ExitCode.BAD_INPUT, run(words).code(), cuts);
+        }
         Files.writeString(
-                here.resolve(KEPT),
-                file.replaceFirst("\"cuts\":\\[\\[\\d+\\]\\]", "\"cuts\":[[99999]]"));
-        Ran ran = run("break", "small", "--pairs", "--order", "1", "--resume", KEPT);
-        assertEquals(ExitCode.BAD_INPUT, ran.code(), ran.out());
+                here.resolve(KEPT), file.replaceFirst("\\{\"block\":", "null,{\"block\":"));
+        assertEquals(ExitCode.BAD_INPUT, run(words).code(), "a block that is none");
     }
 
     @Test
