@@ -27,6 +27,11 @@ final class Newton {
     /** After a step as short as this, of which so little is left, the next is none. */
     private static final double SURE_VOLTS = AIMED_VOLTS / SERVES;
 
+    /** After a step as short as this, of which no more than so much is left, neither. */
+    private static final double SHORT_VOLTS = 10 * AIMED_VOLTS;
+
+    private static final double SHRINKS = 0.01;
+
     private final NodalEquations equations;
     private final StarMesh mesh;
     private final int reference;
@@ -154,7 +159,9 @@ final class Newton {
             if (!advance(n)) {
                 return false;
             }
-            if (factored && worst <= AIMED_AMPS && worst <= SERVES * before && size <= SURE_VOLTS) {
+            boolean asLess = worst <= SERVES * before && size <= SURE_VOLTS;
+            boolean asShorter = worst <= SHRINKS * before && size <= SHORT_VOLTS;
+            if (factored && worst <= AIMED_AMPS && (asLess || asShorter)) {
                 // the next step would be as much shorter as less is left
                 return true;
             }

@@ -12,6 +12,7 @@ public final class NodalSolver {
     private final BranchEnds ends;
     private final NodalEquations equations;
     private final Newton newton;
+    private final WayAhead ahead;
     private final int[] from;
     private final int[] to;
     private boolean changed = true;
@@ -45,6 +46,7 @@ public final class NodalSolver {
         this.ends = ends;
         equations = new NodalEquations(topology, ends, laws);
         newton = new Newton(equations, topology);
+        ahead = new WayAhead(topology.nets());
         from = ends.from;
         to = ends.to;
     }
@@ -94,17 +96,46 @@ public final class NodalSolver {
     }
 
     /**
+     * From the point found last the laws begin to drift.
+     *
+     * @param goesOn whether they go on to drift as they did
+     */
+    public void setOut(boolean goesOn) {
+        ahead.begin(newton.volts(), goesOn);
+    }
+
+    /**
      * Finds the operating point, from the last one if there is one. Of two points that a
      * constant-power load allows, the one with the load at its power is taken.
      *
      * @throws NoOperatingPoint if none was found; the next solve then starts from nothing
      */
     public void solve() throws NoOperatingPoint {
+        solve(0);
+    }
+
+    /**
+     * The same on the way of drifting laws, from where the points found on it point to.
+     *
+     * @param along how far from where it set out, in any unit
+     * @throws NoOperatingPoint if none was found; the next solve then starts from nothing
+     */
+    public void solve(double along) throws NoOperatingPoint {
         if (!changed) {
             return;
         }
         boolean newLaws = equations.refresh();
         newton.begin(newLaws);
+        if (along > 0) {
+            ahead.foretell(newton.volts(), equations.resistances.kept(), along);
+        }
+        findPoint(newLaws);
+        if (along > 0) {
+            ahead.found(newton.volts(), along);
+        }
+    }
+
+    private void findPoint(boolean newLaws) throws NoOperatingPoint {
         boolean found = warm && newton.converge();
         if (newLaws) {
             known = 0;

@@ -52,6 +52,7 @@ final class Simulation {
     private final BranchDevice[] placings;
     private final CellDevice[] cells;
     private final Store[] stores;
+    private final double[] setOutAt;
     private final Stateful[] heats;
     private final List<Stateful> moving = new ArrayList<>();
     private final Chatter chatter;
@@ -62,6 +63,9 @@ final class Simulation {
 
     /** Whether something has happened since heats were told; what comes first always counts. */
     private boolean eventful = true;
+
+    /** Whether nothing happened at the last instant that was settled. */
+    private boolean calm;
 
     Simulation(
             Plant plant,
@@ -89,6 +93,7 @@ final class Simulation {
                 .forEach(placing -> now.solver.law(placing.branch(), placing.law()));
         cells = plant.all(CellDevice.class).toArray(CellDevice[]::new);
         stores = plant.all(Store.class).toArray(Store[]::new);
+        setOutAt = new double[stores.length];
         heats = plant.heats().toArray(Stateful[]::new);
         chatter = new Chatter(acting, devices, now);
         DipCheck dips = new DipCheck(devices, stride.pair().places);
@@ -96,7 +101,7 @@ final class Simulation {
                 new Integrator(
                         stride.pair(),
                         stores.length + heats.length,
-                        this::solveStores,
+                        this::solveOnTheWay,
                         new Followers(meter, dips, stride.pair()));
         advance = new Advance(integrator, dips, stride);
     }
@@ -235,6 +240,7 @@ final class Simulation {
     void settle() throws UntoldStory {
         chatter.newInstant();
         boolean changed = true;
+        calm = true;
         while (changed) {
             now.layings++;
             for (BranchDevice placing : placings) {
@@ -244,6 +250,7 @@ final class Simulation {
             boolean crossed = cross();
             changed = expire() || crossed;
             eventful |= changed;
+            calm &= !changed;
         }
         tellHeats();
         findMoving();
@@ -308,7 +315,8 @@ final class Simulation {
 
     private void resolve() throws UntoldStory {
         try {
-            solveStores();
+            layStores();
+            now.solver.solve();
         } catch (NoOperatingPoint e) {
             throw now.untold(e, plant.partAt(e.branch()));
         }
@@ -322,6 +330,7 @@ final class Simulation {
                 integrator.rest(limit - now.seconds);
                 now.seconds = limit;
             } else {
+                setOut();
                 now.seconds = advance.from(now.seconds, limit, moving);
                 stepped();
             }
@@ -353,11 +362,27 @@ final class Simulation {
                 .orElse("a part");
     }
 
-    private void solveStores() throws NoOperatingPoint {
+    private void setOut() {
+        for (int i = 0; i < stores.length; i++) {
+            setOutAt[i] = stores[i].value();
+        }
+        now.solver.setOut(calm);
+    }
+
+    /** Voltages hang on the charges alone, so how far these have come says where to look. */
+    private void solveOnTheWay() throws NoOperatingPoint {
+        double along = 0;
+        for (int i = 0; i < stores.length; i++) {
+            along += Math.abs(stores[i].value() - setOutAt[i]);
+        }
+        layStores();
+        now.solver.solve(along);
+    }
+
+    private void layStores() {
         for (Store store : stores) {
             now.solver.law(store.branch(), store.law());
         }
-        now.solver.solve();
     }
 
     private double lowestMargin() {
