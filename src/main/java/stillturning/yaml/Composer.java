@@ -7,6 +7,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
@@ -33,6 +34,8 @@ final class Composer {
     static final int DEEPEST = 50;
     static final int MOST_NODES = 200_000;
     private static final int MOST_PROBLEMS = 100;
+    private static final String VERSION = "a line that starts with % stands before the document";
+    private static final String TAKE_OUT = "take it out";
 
     /** Enough was found to stop reading. */
     private static final class Stop extends Exception {
@@ -49,6 +52,7 @@ final class Composer {
     private final CharIndex index;
     private final List<Problem> problems = new ArrayList<>();
     private final Iterator<Event> events;
+    private Optional<Mark> reached = Optional.empty();
     private boolean usable = true;
     private boolean cutOff;
     private Optional<Tree> asFarAsRead = Optional.empty();
@@ -95,11 +99,10 @@ final class Composer {
     private void cutOff(YamlEngineException fault) {
         usable = false;
         cutOff = true;
-        String wrong = "the file is no YAML: " + fault.getMessage();
         problems.add(
                 fault instanceof MarkedYamlEngineException syntax
                         ? SyntaxWords.of(file, end, syntax)
-                        : new Problem(file, 1, 1, "", wrong, "correct the text"));
+                        : new Problem(file, 1, 1, "", VERSION, TAKE_OUT));
     }
 
     private void documents() throws Stop {
@@ -133,29 +136,32 @@ final class Composer {
     }
 
     private Event next() {
-        return unlessBrokenOff(events::next);
+        Event event = parsed(events::next);
+        reached = event.getEndMark();
+        return event;
     }
 
     private boolean hasNext() {
-        return unlessBrokenOff(events::hasNext);
+        return parsed(events::hasNext);
     }
 
-    /** Where a text ends behind two brackets, the parser looks for what is not there. */
-    private static <T> T unlessBrokenOff(Supplier<T> parsing) {
+    /**
+     * The parser looks for what is not there where a text ends behind brackets, and does not look
+     * whether a number in quotes is too long.
+     */
+    private <T> T parsed(Supplier<T> parsing) {
         try {
             return parsing.get();
-        } catch (IndexOutOfBoundsException brokenOff) {
+        } catch (IndexOutOfBoundsException | NoSuchElementException brokenOff) {
             throw new ParserException(SyntaxWords.BROKEN_OFF, Optional.empty());
+        } catch (NumberFormatException tooLong) {
+            throw new ParserException(SyntaxWords.NO_CHARACTER, reached);
         }
     }
 
     private void refuseDirectives(DocumentStartEvent start) throws Stop {
         if (start.getSpecVersion().isPresent() || !start.getTags().isEmpty()) {
-            report(
-                    span(start),
-                    "",
-                    "a line that starts with % stands before the document",
-                    "take it out");
+            report(span(start), "", VERSION, TAKE_OUT);
             usable = false;
         }
     }

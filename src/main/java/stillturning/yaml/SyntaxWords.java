@@ -12,6 +12,9 @@ final class SyntaxWords {
     /** The parser's problem with a text that ends where a value belongs. */
     static final String BROKEN_OFF = "expected the node content, but found '<stream end>'";
 
+    /** The problem with a character that is written by a number beyond all. */
+    static final String NO_CHARACTER = "no character";
+
     private enum At {
         PROBLEM,
         START
@@ -55,6 +58,18 @@ final class SyntaxWords {
                             At.PROBLEM,
                             "a text cannot start with this character",
                             "put quotes around the text"),
+                    new Rule(
+                            "",
+                            NO_CHARACTER,
+                            At.PROBLEM,
+                            "behind this, a number stands for a character that there is not",
+                            "write the character itself"),
+                    new Rule(
+                            "",
+                            "valid version",
+                            At.PROBLEM,
+                            "a line that starts with % stands before the document",
+                            "take it out"),
                     new Rule(
                             "while scanning a quoted scalar",
                             "unexpected end of stream",

@@ -19,6 +19,7 @@ import stillturning.files.StudyFuzz;
 import stillturning.files.edit.EditFuzz;
 import stillturning.files.record.FormFuzz;
 import stillturning.files.record.LogFuzz;
+import stillturning.yaml.TextFuzz;
 
 /**
  * Every door with every seed, whole and broken off; what spoiling by lot has found stays among
@@ -30,6 +31,7 @@ class SeedsTest {
 
     private static final Map<String, Consumer<byte[]>> DOORS =
             Map.of(
+                    "yaml.TextFuzz", TextFuzz::fuzzerTestOneInput,
                     "files.StudyFuzz", StudyFuzz::fuzzerTestOneInput,
                     "files.CandidateFuzz", CandidateFuzz::fuzzerTestOneInput,
                     "files.record.LogFuzz", LogFuzz::fuzzerTestOneInput,

@@ -192,8 +192,15 @@ class HostileTextTest {
         assertEquals(
                 "x:1:7: the text ends before this is complete; add what is missing, or close with } or ] what is open",
                 first("a: {b:"));
-        for (String open : List.of("{{", "{[", "[[", "[{", "a: {{", "a: [{", "a:\n  - {{ ")) {
+        for (String open :
+                List.of("{{", "{[", "[[", "[{", "a: {{", "a: [{", "a:\n  - {{ ", "{{{{{{{")) {
             assertTrue(first(open).contains(": the text ends before this is complete;"), open);
+        }
+        assertEquals(
+                "x:1:2: behind this, a number stands for a character that there is not; write the character itself",
+                first("a: \"\\UFFFFFFFF\""));
+        for (String version : List.of("%YAML 2.0", "%YAML 99999999999.1", "%YAML 1.99999999999")) {
+            assertTrue(first(version + "\n---\na: 1").endsWith("; take it out"), version);
         }
         assertEquals(
                 "x:1:5: a value is missing here; write one, or take the mark before it out",
