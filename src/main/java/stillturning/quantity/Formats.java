@@ -167,6 +167,22 @@ public final class Formats {
         return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
     }
 
+    /**
+     * Plain numbers for one column: all with the same count of decimals, as few as they need.
+     *
+     * @param most decimals at most
+     */
+    public static List<String> alike(List<Double> values, int most) {
+        int decimals =
+                values.stream()
+                        .filter(Double::isFinite)
+                        .map(value -> new BigDecimal(fixed(value, most)).stripTrailingZeros())
+                        .mapToInt(value -> Math.max(0, value.scale()))
+                        .max()
+                        .orElse(0);
+        return values.stream().map(value -> fixed(value, decimals)).toList();
+    }
+
     /** A plain number with a count of significant digits, never in exponent form. */
     public static String significant(double value, int digits) {
         if (!Double.isFinite(value) || value == 0) {

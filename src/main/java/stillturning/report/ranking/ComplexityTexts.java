@@ -80,12 +80,14 @@ public final class ComplexityTexts {
     private record Line(String words, String weight, List<String> cells) {}
 
     private List<Line> lines() {
+        List<ComplexityCount> all = List.of(ComplexityCount.values());
+        List<String> weighed = Formats.alike(all.stream().map(weights::of).toList(), 3);
         List<Line> lines = new ArrayList<>();
-        for (ComplexityCount count : ComplexityCount.values()) {
+        for (ComplexityCount count : all) {
             lines.add(
                     new Line(
                             count.words(),
-                            Formats.significant(weights.of(count), 3),
+                            weighed.get(count.ordinal()),
                             ranked.stream()
                                     .map(a -> a.measures().complexity().count(count))
                                     .map(String::valueOf)
@@ -95,10 +97,11 @@ public final class ComplexityTexts {
                 new Line(
                         "complexity",
                         "",
-                        ranked.stream()
-                                .map(a -> a.measures().complexity().index(weights))
-                                .map(index -> Formats.fixed(index, 1))
-                                .toList()));
+                        Formats.alike(
+                                ranked.stream()
+                                        .map(a -> a.measures().complexity().index(weights))
+                                        .toList(),
+                                1)));
         return lines;
     }
 

@@ -66,11 +66,7 @@ public final class LoadTables {
                                     r.of.continuous()
                                             ? "continuous"
                                             : Formats.percent(r.of.duty()) + " of it"),
-                    number(
-                            "for",
-                            MINUTES,
-                            minutes -> Formats.fixed(minutes, minutes < 10 ? 1 : 0),
-                            r -> r.taken.seconds()),
+                    number("for", MINUTES, 1, r -> r.taken.seconds()),
                     number("nominal", AMPS, 1, r -> r.of.nominalAmps()),
                     number("takes", AMPS, 2, r -> r.taken.amps()),
                     number("has", VOLTS, 2, r -> r.taken.volts()),

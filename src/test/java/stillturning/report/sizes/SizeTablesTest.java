@@ -6,6 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stillturning.model.Burdens;
@@ -13,6 +18,7 @@ import stillturning.model.Installation;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.ReportSamples;
 import stillturning.report.json.JsonReport;
+import stillturning.report.ranking.ComplexityTexts;
 import stillturning.report.table.Csv;
 import stillturning.report.table.Table;
 import stillturning.report.table.TerminalColour;
@@ -26,6 +32,8 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** One declaration of a table gives the same cells to everybody who reads it. */
 class SizeTablesTest {
+
+    private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
 
     private static SizingReport report() throws UntoldStory {
         var study = ReportSamples.assessment().study();
@@ -114,5 +122,39 @@ class SizeTablesTest {
                 report.purchase().weight().parts().stream().mapToDouble(p -> p.kilograms()).sum(),
                 kilograms,
                 1e-9);
+    }
+
+    /** As many digits behind the point in each cell; by unit where a column has several. */
+    @Test
+    void theNumbersOfAColumnAreWrittenAlike() throws UntoldStory {
+        List<Table<?>> tables = new ArrayList<>();
+        tables.addAll(all(UnitSystem.METRIC));
+        tables.addAll(all(UnitSystem.US));
+        tables.add(new ComplexityTexts(ReportSamples.assessment()).counts());
+        Map<String, Set<Integer>> decimals = new TreeMap<>();
+        for (Table<?> table : tables) {
+            int unit = table.heads().indexOf("unit");
+            for (List<String> row : table.cells()) {
+                for (int i = 0; i < row.size(); i++) {
+                    String column =
+                            table.title()
+                                    + "/"
+                                    + table.heads().get(i)
+                                    + (unit < 0 ? "" : "/" + row.get(unit));
+                    if (NUMBER.matcher(row.get(i)).matches()) {
+                        decimals.computeIfAbsent(column, c -> new TreeSet<>())
+                                .add(decimals(row.get(i)));
+                    }
+                }
+            }
+        }
+        assertTrue(decimals.size() > 40, () -> decimals.keySet().toString());
+        decimals.values().removeIf(counts -> counts.size() == 1);
+        assertEquals(Map.of(), decimals);
+    }
+
+    private static int decimals(String number) {
+        int point = number.indexOf('.');
+        return point < 0 ? 0 : number.length() - point - 1;
     }
 }
