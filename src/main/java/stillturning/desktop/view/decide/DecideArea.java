@@ -9,13 +9,11 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TabPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
-import javafx.scene.layout.VBox;
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.Folded;
 import stillturning.desktop.view.Folded.FoldedPane;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
-import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.decide.Deciding;
 
@@ -31,7 +29,7 @@ public final class DecideArea implements Area {
     private static final double HIGH = 37;
 
     private final RankingPane ranking;
-    private final VBox view;
+    private final StackPane view;
 
     public DecideArea(Deciding deciding) {
         ranking = new RankingPane(deciding);
@@ -72,10 +70,7 @@ public final class DecideArea implements Area {
         empty.textProperty().bind(deciding.notice());
         empty.visibleProperty().bind(none);
         split.visibleProperty().bind(none.not());
-        Label notice = Labels.notice("decide-notice", "warning");
-        notice.textProperty().bind(deciding.notice());
-        Showing.whileTrue(notice, deciding.notice().isNotEmpty().and(none.not()));
-        view = new VBox(notice, Layout.high(new StackPane(split, empty)));
+        view = new StackPane(split, empty);
     }
 
     @Override

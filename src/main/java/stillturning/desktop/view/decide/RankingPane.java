@@ -2,6 +2,8 @@ package stillturning.desktop.view.decide;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
@@ -34,7 +36,7 @@ final class RankingPane extends VBox {
         why.setId("why");
         leftOut.setId("left-out");
         leftOut.getStyleClass().add("left-out");
-        getChildren().addAll(head, Layout.high(list), leftOut, why);
+        getChildren().addAll(notice(), head, Layout.high(list), leftOut, why);
         deciding.answering().answer().addListener((value, from, to) -> tellScope());
         tellScope();
         deciding.ranks()
@@ -42,6 +44,17 @@ final class RankingPane extends VBox {
         // a list that gets another height keeps its end in place, not its beginning
         list.heightProperty().addListener((of, before, now) -> list.scrollTo(0));
         refill();
+    }
+
+    /** Within this pane, so that nothing else moves when it comes and goes. */
+    private Label notice() {
+        Label notice = Labels.notice("decide-notice", "warning");
+        notice.textProperty().bind(deciding.notice());
+        BooleanBinding ranked =
+                Bindings.createBooleanBinding(
+                        () -> deciding.now().get().isPresent(), deciding.now());
+        Showing.whileTrue(notice, deciding.notice().isNotEmpty().and(ranked));
+        return notice;
     }
 
     /** For whom the ranking holds, and why it does not hold for the others. */

@@ -49,8 +49,8 @@ final class OfferPane extends VBox {
         getChildren()
                 .addAll(
                         head(),
-                        words,
                         searching(),
+                        words,
                         Layout.high(Layout.above(NOTES_SHARE, list, below)),
                         foot(),
                         refusal);

@@ -58,7 +58,7 @@ final class PageButtons {
                 Bindings.createBooleanBinding(
                         () -> explaining.page().get().isEmpty(), explaining.page());
         view.getStyleClass().add("explain-group");
-        view.getChildren().addAll(writing(), elsewhere(), notice(), question());
+        view.getChildren().addAll(writing(), elsewhere(), progress(), notice(), question());
         tell("", Optional.empty());
     }
 
@@ -66,10 +66,15 @@ final class PageButtons {
         return view;
     }
 
-    private Region writing() {
+    private Button writing() {
         Button write = Controls.button("_Write the page", "explain-write", explaining::write);
         write.getStyleClass().add("accent");
         write.disableProperty().bind(explaining.writable().not().or(explaining.working()));
+        return write;
+    }
+
+    /** Below the buttons, so that they stay where they are while a page is written. */
+    private Region progress() {
         ProgressBar bar = new ProgressBar();
         bar.progressProperty().bind(explaining.share());
         bar.setAccessibleText("How far the page is");
@@ -81,9 +86,7 @@ final class PageButtons {
         Label at = Labels.wrapped(explaining.at(), "explain-note");
         VBox progress = new VBox(work, at);
         Showing.whileTrue(progress, explaining.working());
-        VBox all = new VBox(write, progress);
-        all.getStyleClass().add("explain-group");
-        return all;
+        return progress;
     }
 
     private Region elsewhere() {

@@ -25,6 +25,9 @@ import stillturning.report.oneline.DrawnCandidate;
  */
 public record OfferSketch(SketchSide now, SketchSide then) {
 
+    /** Width over height of the room for a drawing beside what is said of it. */
+    private static final double SHAPE = 1.3;
+
     /**
      * One of the two drawings.
      *
@@ -46,7 +49,7 @@ public record OfferSketch(SketchSide now, SketchSide then) {
         Set<String> altered = altered(before, after);
         DrawnCandidate was = CandidateDrawing.atWork(HalfDrawn.of(before, aircraft));
         DrawnCandidate is = CandidateDrawing.atWork(HalfDrawn.of(after, aircraft));
-        Sheet first = OneLine.laidOut(was.diagram());
+        Sheet first = OneLine.laidOut(was.diagram(), SHAPE);
         return new OfferSketch(
                 side(was, first, own(before, after), altered),
                 side(is, OneLine.laidOut(is.diagram(), first), own(after, before), altered));
