@@ -36,6 +36,9 @@ public final class BackgroundWork implements AutoCloseable {
          * @throws CancellationException if nobody waits for it any more
          */
         void report(double share, String words);
+
+        /** Does something on the screen's thread, unless nobody waits any more. */
+        void show(Runnable found);
     }
 
     /** Work that is under way: how far, from 0 to 1 or below 0, and what it is at. */
@@ -122,6 +125,16 @@ public final class BackgroundWork implements AutoCloseable {
                 throw new CancellationException(name);
             }
             screen.execute(() -> tell(new Running(name, share, words)));
+        }
+
+        @Override
+        public void show(Runnable found) {
+            screen.execute(
+                    () -> {
+                        if (!cancelled) {
+                            found.run();
+                        }
+                    });
         }
 
         private void tell(Running how) {

@@ -26,14 +26,28 @@ public record Yardstick(List<CriterionName> criteria) {
     }
 
     private static double inSteps(CriterionName criterion, double value) {
-        double steps =
+        double steps = value / step(criterion);
+        double whole =
                 switch (criterion) {
-                    case ENDURANCE -> Math.floor(value / SECONDS);
-                    case WEIGHT -> Math.rint(value / KILOGRAMS);
-                    case COST -> Math.rint(value / PRICE);
-                    case ENGINE_STOPS, PILOT_NEEDED, COMPLEXITY -> value;
+                    case ENDURANCE -> Math.floor(steps);
+                    case WEIGHT, COST -> Math.rint(steps);
+                    case ENGINE_STOPS, PILOT_NEEDED, COMPLEXITY -> steps;
                 };
-        return criterion.moreIsBetter() ? -steps : steps;
+        return criterion.moreIsBetter() ? -whole : whole;
+    }
+
+    private static double step(CriterionName criterion) {
+        return switch (criterion) {
+            case ENDURANCE -> SECONDS;
+            case WEIGHT -> KILOGRAMS;
+            case COST -> PRICE;
+            case ENGINE_STOPS, PILOT_NEEDED, COMPLEXITY -> 1;
+        };
+    }
+
+    /** The value of a criterion that so many steps stand for. */
+    public static double value(CriterionName criterion, double steps) {
+        return (criterion.moreIsBetter() ? -steps : steps) * step(criterion);
     }
 
     /** What no layout can be better than. */

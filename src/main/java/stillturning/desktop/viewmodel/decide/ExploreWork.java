@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
 import stillturning.assess.front.SearchLimits;
 import stillturning.assess.front.SearchWatch;
 import stillturning.assess.front.Tally;
@@ -36,9 +37,15 @@ import stillturning.report.explored.FrontBlocks;
  * @param minutes how long it may take (min)
  * @param stop ends it with what is found by then
  * @param memory of earlier searches
+ * @param growing takes what is found by then, on the screen's thread
  */
 record ExploreWork(
-        Draft draft, SearchLimits most, int minutes, AtomicBoolean stop, TrialMemory memory)
+        Draft draft,
+        SearchLimits most,
+        int minutes,
+        AtomicBoolean stop,
+        TrialMemory memory,
+        Consumer<GrowingFront> growing)
         implements Work<ExploreWork.HeldFront> {
 
     private static final Clock CLOCK = Clock.systemUTC();
@@ -64,7 +71,12 @@ record ExploreWork(
         }
         Instant end = CLOCK.instant().plus(Duration.ofMinutes(minutes));
         SearchWatch watch =
-                new Told(progress, stop, CLOCK.instant(), end, memory.of(read.fingerprint()));
+                new Told(
+                        progress,
+                        stop,
+                        new TimeSpan(CLOCK.instant(), end),
+                        memory.of(read.fingerprint()),
+                        growing);
         Explored found = Exploration.of(reader, read, Exploration.USUALLY_BY, most, watch);
         return new HeldFront(found.front(), offers(found), read.fingerprint());
     }
@@ -118,13 +130,28 @@ record ExploreWork(
                 found);
     }
 
-    /** Tells how far it is, and ends it when its time is up. */
+    /** When it began, and when its time is up. */
+    private record TimeSpan(Instant begun, Instant end) {
+        double gone() {
+            return Math.min(1, (double) millis(CLOCK.instant()) / millis(end));
+        }
+
+        boolean over() {
+            return CLOCK.instant().isAfter(end);
+        }
+
+        private long millis(Instant until) {
+            return Duration.between(begun, until).toMillis();
+        }
+    }
+
+    /** Tells how far it is and what is found, and ends it when its time is up. */
     private record Told(
             WorkHandle progress,
             AtomicBoolean stop,
-            Instant begun,
-            Instant end,
-            Map<String, TrialResult> trials)
+            TimeSpan time,
+            Map<String, TrialResult> trials,
+            Consumer<GrowingFront> growing)
             implements SearchWatch {
 
         @Override
@@ -139,8 +166,10 @@ record ExploreWork(
 
         @Override
         public void seen(Tally tally, List<List<Double>> front) {
+            GrowingFront now = new GrowingFront(front);
+            progress.show(() -> growing.accept(now));
             progress.report(
-                    Math.min(1, (double) millis(CLOCK.instant()) / millis(end)),
+                    time.gone(),
                     (tally.tried() + tally.outdone())
                             + " layouts looked at, "
                             + tally.met()
@@ -149,13 +178,9 @@ record ExploreWork(
                             + " on the front");
         }
 
-        private long millis(Instant until) {
-            return Duration.between(begun, until).toMillis();
-        }
-
         @Override
         public boolean enough() {
-            return stop.get() || CLOCK.instant().isAfter(end);
+            return stop.get() || time.over();
         }
     }
 }

@@ -13,6 +13,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
+import stillturning.assess.Assessment;
 import stillturning.assess.front.SearchLimits;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.BackgroundWork.Running;
@@ -62,6 +63,7 @@ public final class Exploring {
     private final TrialMemory memory = new TrialMemory();
     private AtomicBoolean stop = new AtomicBoolean();
     private Optional<ExploreWork.HeldFront> held = Optional.empty();
+    private Optional<GrowingFront> growing = Optional.empty();
     private String refusal = "";
 
     Exploring(Desk desk, OfferedDrawings offers) {
@@ -124,7 +126,8 @@ public final class Exploring {
         desk.work()
                 .start(
                         EXPLORING,
-                        new ExploreWork(desk.draft(), most, minutes.get(), stop, memory),
+                        new ExploreWork(
+                                desk.draft(), most, minutes.get(), stop, memory, this::grow),
                         this::take,
                         this::refuse);
     }
@@ -144,8 +147,17 @@ public final class Exploring {
         return memory.size();
     }
 
-    /** Shows the drawing of what a point of the picture stands for. */
+    /**
+     * Shows the drawing of what a point of the picture stands for; what is found by now has none
+     * before the search ends.
+     */
     public void open(String id) {
+        if (!id.isEmpty()) {
+            openDrawing(id);
+        }
+    }
+
+    private void openDrawing(String id) {
         Optional<OfferedDrawing> found =
                 held.flatMap(h -> h.offers().stream().filter(o -> o.name().equals(id)).findFirst());
         found.ifPresentOrElse(
@@ -162,6 +174,11 @@ public final class Exploring {
                 of.fingerprint());
     }
 
+    private void grow(GrowingFront now) {
+        growing = Optional.of(now);
+        draw();
+    }
+
     private void take(ExploreWork.HeldFront found) {
         held = Optional.of(found);
         desk.found().set(Optional.of(new FoundLayouts(found.front(), found.fingerprint())));
@@ -176,19 +193,43 @@ public final class Exploring {
     }
 
     private void draw() {
+        Optional<Assessment> candidates = desk.results().get().assessment();
         picture.set(
-                held.map(
-                        h ->
-                                TradeOff.of(
-                                        ExploreWork.valued(h.front(), across.get(), upwards.get()),
-                                        across.get(),
-                                        upwards.get(),
-                                        h.front().assessment().study().heading().currency(),
-                                        desk.settings().get().units())));
+                growing.isPresent() && candidates.isPresent()
+                        ? Optional.of(
+                                picture(
+                                        candidates.get(),
+                                        growing.get()
+                                                .among(
+                                                        candidates.get(),
+                                                        across.get(),
+                                                        upwards.get())))
+                        : held.map(ExploreWork.HeldFront::front)
+                                .map(
+                                        front ->
+                                                picture(
+                                                        front.assessment(),
+                                                        ExploreWork.valued(
+                                                                front,
+                                                                across.get(),
+                                                                upwards.get()))));
+    }
+
+    private TradeOff picture(Assessment of, List<TradeOff.Valued> points) {
+        return TradeOff.of(
+                points,
+                across.get(),
+                upwards.get(),
+                of.study().heading().currency(),
+                desk.settings().get().units());
     }
 
     private void tell() {
         working.set(desk.work().busy(EXPLORING));
+        if (!working.get() && growing.isPresent()) {
+            growing = Optional.empty();
+            draw();
+        }
         List<String> said = new ArrayList<>();
         held.filter(h -> !h.fingerprint().equals(desk.read().get().fingerprint()))
                 .ifPresent(h -> said.add("What stands here is from before the last changes."));

@@ -67,7 +67,7 @@ public record TradeOff(
         return of(all, across, upwards, assessment.study().heading().currency(), units);
     }
 
-    private static Valued valued(Appraisal appraisal, CriterionName across, CriterionName upwards) {
+    static Valued valued(Appraisal appraisal, CriterionName across, CriterionName upwards) {
         return new Valued(
                 appraisal.candidate().id(),
                 appraisal.candidate().title(),

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -40,12 +41,19 @@ class ExploringTest {
     @Test
     void theFrontIsPicturedAmongTheCandidatesAndItsPointsOpenDrawings() {
         assertTrue(exploring.words().get().contains("From every candidate"));
+        open.until(() -> open.desk().results().get().assessment().isPresent());
+        List<TradeOff> grown = new ArrayList<>();
+        exploring
+                .picture()
+                .addListener(
+                        (of, before, now) ->
+                                now.filter(p -> exploring.working().get()).ifPresent(grown::add));
         exploring.start();
         assertTrue(exploring.working().get());
-        open.until(() -> exploring.picture().get().isPresent());
-        assertFalse(exploring.working().get());
+        open.until(() -> !exploring.working().get());
 
         TradeOff picture = exploring.picture().get().orElseThrow();
+        holdGrown(grown.get(grown.size() - 1), picture);
         List<String> drawn =
                 picture.points().stream().filter(p -> !p.found()).map(p -> p.id()).toList();
         List<String> found =
@@ -71,6 +79,35 @@ class ExploringTest {
         assertEquals(Optional.of("one-bus"), open.visited().get(1).candidate());
     }
 
+    /** What is shown by then is found in the end, too, and has no drawing before. */
+    private void holdGrown(TradeOff last, TradeOff whole) {
+        List<TradeOff.Plotted> found = last.points().stream().filter(p -> p.found()).toList();
+        assertFalse(found.isEmpty());
+        for (TradeOff.Plotted point : found) {
+            double here = kilograms(point);
+            assertTrue(
+                    whole.points().stream()
+                            .anyMatch(p -> p.found() && Math.abs(kilograms(p) - here) < 0.06),
+                    () -> point + " is not among " + whole.points());
+        }
+        exploring.open(found.get(0).id());
+        assertEquals(List.of(), open.visited());
+    }
+
+    private static double kilograms(TradeOff.Plotted point) {
+        return Double.parseDouble(point.values().substring(0, point.values().indexOf(' ')));
+    }
+
+    @Test
+    void callingItOffLeavesWhatWasThereBefore() {
+        open.until(() -> open.desk().results().get().assessment().isPresent());
+        exploring.start();
+        open.until(() -> exploring.picture().get().isPresent());
+        exploring.cancel();
+        open.until(() -> !exploring.working().get());
+        assertEquals(Optional.empty(), exploring.picture().get());
+    }
+
     @Test
     void aStudyWithAMistakeIsRefusedInWords() {
         Desk desk = open.desk();
@@ -91,7 +128,7 @@ class ExploringTest {
         assertFalse(page(explaining).contains("id=\"explored\""));
 
         exploring.start();
-        open.until(() -> exploring.picture().get().isPresent());
+        open.until(() -> !exploring.working().get());
         assertTrue(explaining.searched().get());
         assertTrue(explaining.stale());
         String page = page(explaining);
