@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -48,6 +50,18 @@ class BoundsTest {
                 new CutSetSums(sets.stream().map(BoundsTest::array).toList()).lowerBound(chances);
         assertEquals(best, lower, 1e-12);
         assertTrue(lower <= Cases.counted(sets, chances) + 1e-12);
+    }
+
+    /** Pairs are formed among the first few thousand: those that matter. */
+    @Test
+    void amongVeryManySetsTheLikeliestBound() {
+        double[] chances = new double[4000];
+        Arrays.fill(chances, 1e-6);
+        chances[chances.length - 1] = .3;
+        List<int[]> sets =
+                IntStream.range(0, chances.length).mapToObj(event -> new int[] {event}).toList();
+        double lower = new CutSetSums(sets).lowerBound(chances);
+        assertTrue(lower >= .3 && lower < .31, () -> lower + "");
     }
 
     private static List<Integer> up(List<Integer> set) {
