@@ -197,6 +197,40 @@ public final class NodalSolver {
     }
 
     /**
+     * Voltages between pairs of nets at the last solve; 0 where one floats and the other does not,
+     * as a meter shows.
+     *
+     * @param plus nets
+     * @param minus as many others
+     * @param count of the pairs, from the first
+     * @param into where they go (V)
+     */
+    public void volts(int[] plus, int[] minus, int count, double[] into) {
+        double[] volts = newton.volts();
+        int[] position = topology.position;
+        Islands islands = equations.islands();
+        for (int i = 0; i < count; i++) {
+            int one = position[plus[i]];
+            int other = position[minus[i]];
+            boolean alike = islands.floating(one) == islands.floating(other);
+            into[i] = alike ? volts[one] - volts[other] : 0;
+        }
+    }
+
+    /**
+     * Currents of branches at the last solve.
+     *
+     * @param count of the branches, from the first
+     * @param into where they go (A)
+     */
+    public void amps(int[] branches, int count, double[] into) {
+        double[] amps = equations.amps;
+        for (int i = 0; i < count; i++) {
+            into[i] = amps[branches[i]];
+        }
+    }
+
+    /**
      * Current of a branch from {@code from} to {@code to} at the last solve (A).
      *
      * @throws IllegalArgumentException if the branch is not in the network

@@ -22,6 +22,14 @@ public interface Device {
     /** At or above 0 while the present state lasts; the event is where it falls below. */
     double margin();
 
+    /**
+     * What the margin is while the present state lasts. It may change when the device crosses or
+     * expires, and whenever anything else happens that it hangs on.
+     */
+    default Watch watch() {
+        return Watch.Plain.OWN;
+    }
+
     /** The margin has fallen below 0. */
     void cross();
 

@@ -72,7 +72,7 @@ final class EnergyMeter implements Integrator.Follower {
                 accountOf[seat.branch() + 1] = ORDER.indexOf(Account.CONVERTERS);
             }
         }
-        this.stores = plant.all(Store.class).toArray(Store[]::new);
+        this.stores = plant.stores().toArray(Store[]::new);
         this.storing = new double[RungeKuttaPair.MOST_STAGES][stores.length];
         this.amps = new double[RungeKuttaPair.MOST_STAGES][stores.length];
         this.using = new double[RungeKuttaPair.MOST_STAGES][stores.length];

@@ -191,9 +191,7 @@ final class EngineAndPilot {
     }
 
     private List<GeneratorDevice> generators(String part) {
-        return plant.all(GeneratorDevice.class)
-                .filter(g -> g.placed().part().equals(part))
-                .toList();
+        return plant.generators().stream().filter(g -> g.placed().part().equals(part)).toList();
     }
 
     private static double amps(List<GeneratorDevice> generators) {

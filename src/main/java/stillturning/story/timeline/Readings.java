@@ -21,8 +21,6 @@ import stillturning.story.Story.EngineFate;
 import stillturning.story.StoryEvent;
 import stillturning.story.device.BranchLayout;
 import stillturning.story.device.Situation;
-import stillturning.story.device.battery.CellDevice;
-import stillturning.story.device.plant.GeneratorDevice;
 import stillturning.story.device.plant.Plant;
 import stillturning.story.timeline.watch.SignWatch;
 
@@ -61,9 +59,8 @@ record Readings(
                                         bus.id(),
                                         now.volts(plant.circuit().net(bus.id(), bus.exit()))));
         Map<String, Double> sourceAmps = new LinkedHashMap<>();
-        plant.all(CellDevice.class)
-                .forEach(c -> sourceAmps.put(c.placed().part(), c.dischargeAmps()));
-        plant.all(GeneratorDevice.class).forEach(g -> sourceAmps.put(g.placed().part(), g.amps()));
+        plant.cells().forEach(c -> sourceAmps.put(c.placed().part(), c.dischargeAmps()));
+        plant.generators().forEach(g -> sourceAmps.put(g.placed().part(), g.amps()));
         return new NormalFlight(
                 !engineAndPilot.engine().faltering() && !engineAndPilot.engine().stopped(),
                 working(),
@@ -82,7 +79,7 @@ record Readings(
         List<Double> volts =
                 IntStream.range(0, plant.circuit().nets()).mapToObj(now::volts).toList();
         Map<String, Double> charges = new LinkedHashMap<>();
-        plant.all(CellDevice.class).forEach(c -> charges.put(c.placed().part(), c.value()));
+        plant.cells().forEach(c -> charges.put(c.placed().part(), c.value()));
         return new SteadyState(amps, new NetVolts(plant.circuit().netOf(), volts), charges);
     }
 

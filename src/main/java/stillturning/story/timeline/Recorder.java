@@ -15,7 +15,6 @@ import stillturning.story.StateBar;
 import stillturning.story.StateBar.Activity;
 import stillturning.story.Trace;
 import stillturning.story.device.Situation;
-import stillturning.story.device.battery.CellDevice;
 import stillturning.story.device.plant.Plant;
 import stillturning.story.device.plant.SupplyDevice;
 
@@ -58,8 +57,7 @@ final class Recorder {
                             int net = plant.circuit().net(bus.id(), bus.exit());
                             watch(bus.id(), "V", () -> now.volts(net));
                         });
-        plant.all(CellDevice.class)
-                .forEach(cell -> watch(cell.placed().part(), "%", () -> 100 * cell.value()));
+        plant.cells().forEach(cell -> watch(cell.placed().part(), "%", () -> 100 * cell.value()));
         follow("engine", () -> doing(engine));
         for (String load : now.aircraft.engine().logic().loads()) {
             Optional<SupplyDevice> supply = Optional.ofNullable(plant.loads().get(load));

@@ -37,7 +37,6 @@ import stillturning.story.device.BranchLayout;
 import stillturning.story.device.Device;
 import stillturning.story.device.EventLog;
 import stillturning.story.device.Situation;
-import stillturning.story.device.battery.CellDevice;
 import stillturning.story.device.plant.Plant;
 import stillturning.story.device.plant.WorstStart;
 import stillturning.story.timeline.watch.SignWatch;
@@ -83,7 +82,7 @@ final class Run {
         this.engineAndPilot = new EngineAndPilot(plant, candidate.cockpit(), scene, now);
         if (scene.moment().batteries() == Batteries.TIRED) {
             double left = scene.aircraft().engine().starting().tiredCharge();
-            plant.all(CellDevice.class).forEach(cell -> cell.charge(left * cell.value()));
+            plant.cells().forEach(cell -> cell.charge(left * cell.value()));
         }
         this.signs = new SignWatch(plant.loads(), now);
         this.readings = new Readings(candidate, layout, plant, engineAndPilot, signs, now);

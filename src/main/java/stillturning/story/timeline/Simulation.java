@@ -13,12 +13,14 @@ import stillturning.story.device.Device;
 import stillturning.story.device.Situation;
 import stillturning.story.device.Stateful;
 import stillturning.story.device.battery.CellDevice;
+import stillturning.story.device.battery.Outlook;
 import stillturning.story.device.battery.Store;
 import stillturning.story.device.battery.Warmth;
 import stillturning.story.device.plant.Plant;
 import stillturning.story.timeline.stride.Advance;
 import stillturning.story.timeline.stride.DipCheck;
 import stillturning.story.timeline.stride.Integrator;
+import stillturning.story.timeline.stride.MarginTable;
 import stillturning.story.timeline.stride.RungeKuttaPair;
 import stillturning.story.timeline.stride.StepLimits;
 
@@ -55,6 +57,7 @@ final class Simulation {
     private final double[] setOutAt;
     private final Stateful[] heats;
     private final List<Stateful> moving = new ArrayList<>();
+    private final MarginTable margins;
     private final Chatter chatter;
     private final Integrator integrator;
     private final Advance advance;
@@ -63,6 +66,14 @@ final class Simulation {
 
     /** Whether something has happened since heats were told; what comes first always counts. */
     private boolean eventful = true;
+
+    /** Whether only charges and heats have moved on since an instant was settled. */
+    private boolean onlyAdvanced;
+
+    /** Earliest deadline when the last instant was settled (s), and whether one is soon. */
+    private double earliest;
+
+    private boolean somethingQuickWaits;
 
     /** Whether nothing happened at the last instant that was settled. */
     private boolean calm;
@@ -77,26 +88,29 @@ final class Simulation {
         this.now = now;
         byName.putAll(plant.devices());
         byName.putAll(engineAndPilot.devices());
-        String[] acting =
-                byName.entrySet().stream()
-                        .filter(e -> e.getValue().acts())
-                        .map(Map.Entry::getKey)
-                        .toArray(String[]::new);
-        devices = byName.values().stream().filter(Device::acts).toArray(Device[]::new);
-        waiting = Arrays.stream(devices).filter(Device::waits).toArray(Device[]::new);
-        placings =
-                plant.all(BranchDevice.class)
-                        .filter(BranchDevice::changesLaw)
-                        .toArray(BranchDevice[]::new);
-        plant.all(BranchDevice.class)
-                .filter(placing -> !placing.changesLaw())
-                .forEach(placing -> now.solver.law(placing.branch(), placing.law()));
-        cells = plant.all(CellDevice.class).toArray(CellDevice[]::new);
-        stores = plant.all(Store.class).toArray(Store[]::new);
+        List<String> acting = new ArrayList<>();
+        List<Device> all = new ArrayList<>();
+        List<Device> waits = new ArrayList<>();
+        for (Map.Entry<String, Device> entry : byName.entrySet()) {
+            Device device = entry.getValue();
+            if (device.acts()) {
+                acting.add(entry.getKey());
+                all.add(device);
+                if (device.waits()) {
+                    waits.add(device);
+                }
+            }
+        }
+        devices = all.toArray(Device[]::new);
+        waiting = waits.toArray(Device[]::new);
+        placings = layStanding();
+        cells = plant.cells().toArray(CellDevice[]::new);
+        stores = plant.stores().toArray(Store[]::new);
         setOutAt = new double[stores.length];
         heats = plant.heats().toArray(Stateful[]::new);
-        chatter = new Chatter(acting, devices, now);
-        DipCheck dips = new DipCheck(devices, stride.pair().places);
+        chatter = new Chatter(acting.toArray(String[]::new), devices, now);
+        margins = new MarginTable(devices, () -> now.solver);
+        DipCheck dips = new DipCheck(margins, stride.pair().places);
         integrator =
                 new Integrator(
                         stride.pair(),
@@ -104,6 +118,19 @@ final class Simulation {
                         this::solveOnTheWay,
                         new Followers(meter, dips, stride.pair()));
         advance = new Advance(integrator, dips, stride);
+    }
+
+    /** Lays down the laws that never change. Returns what has others. */
+    private BranchDevice[] layStanding() {
+        List<BranchDevice> changing = new ArrayList<>();
+        for (BranchDevice device : plant.branchDevices()) {
+            if (device.changesLaw()) {
+                changing.add(device);
+            } else {
+                now.solver.law(device.branch(), device.law());
+            }
+        }
+        return changing.toArray(BranchDevice[]::new);
     }
 
     /** Energy and margins are read at the same stages. */
@@ -140,8 +167,8 @@ final class Simulation {
     /** Lets delays run out with charges and heats standing still, as before a flight. */
     void comeToRest() throws UntoldStory {
         settle();
-        for (double next = deadline(); next < Device.NO_DEADLINE; next = deadline()) {
-            now.seconds = next;
+        while (earliest < Device.NO_DEADLINE) {
+            now.seconds = earliest;
             settle();
         }
         for (Store store : stores) {
@@ -151,11 +178,10 @@ final class Simulation {
 
     /** Whether nothing more will ever happen, or the horizon is reached. */
     boolean over(double horizonSeconds, boolean engineStopped) throws UntoldStory {
-        if (now.seconds >= horizonSeconds
-                || (moving.isEmpty() && deadline() == Device.NO_DEADLINE)) {
+        if (now.seconds >= horizonSeconds || (moving.isEmpty() && earliest == Device.NO_DEADLINE)) {
             return true;
         }
-        if (deadline() < Device.NO_DEADLINE) {
+        if (earliest < Device.NO_DEADLINE) {
             return false;
         }
         boolean filling = true;
@@ -175,12 +201,7 @@ final class Simulation {
                 return false;
             }
         }
-        for (Device device : waiting) {
-            if (!device.isSlow() && device.deadline() < Device.NO_DEADLINE) {
-                return false;
-            }
-        }
-        return true;
+        return !somethingQuickWaits;
     }
 
     /**
@@ -193,67 +214,55 @@ final class Simulation {
         for (boolean warm : new boolean[] {false, true}) {
             outlooks.forEach(outlook -> outlook.end(warm));
             resolve();
-            nothing &= lowestMargin() >= 0;
+            nothing &= margins.lowest() >= 0;
         }
         outlooks.forEach(Outlook::back);
         resolve();
         return nothing;
     }
 
-    /** A battery's charge and warmth as they are, and how they may yet end. */
-    private record Outlook(
-            CellDevice cell, double charge, boolean fills, double rise, double settled) {
-
-        static Outlook of(CellDevice cell) {
-            return new Outlook(
-                    cell,
-                    cell.value(),
-                    cell.perSecond() > 0,
-                    cell.warmth().map(Warmth::value).orElse(0.0),
-                    cell.warmth().map(Warmth::restingRise).orElse(0.0));
-        }
-
-        void end(boolean warm) {
-            put(fills ? 1 : charge, warm ? Math.max(rise, settled) : 0);
-        }
-
-        void back() {
-            put(charge, rise);
-        }
-
-        private void put(double fraction, double above) {
-            cell.charge(fraction);
-            cell.warmth().ifPresent(warmth -> warmth.value(above));
-        }
-    }
-
-    /** Earliest deadline (s). */
-    private double deadline() {
-        double earliest = Device.NO_DEADLINE;
-        for (Device device : waiting) {
-            earliest = Math.min(earliest, device.deadline());
-        }
-        return earliest;
-    }
-
     /** Lets everything happen that happens at this instant. */
     void settle() throws UntoldStory {
         chatter.newInstant();
-        boolean changed = true;
+        boolean changed = !onlyAdvanced;
+        onlyAdvanced = false;
         calm = true;
-        while (changed) {
-            now.layings++;
-            for (BranchDevice placing : placings) {
-                now.solver.law(placing.branch(), placing.law());
+        do {
+            if (changed) {
+                layLaws();
             }
             solve();
+            if (changed) {
+                margins.renew();
+            }
+            boolean due = changed || earliest <= now.seconds;
             boolean crossed = cross();
-            changed = expire() || crossed;
+            changed = ((due || crossed) && expire()) || crossed;
             eventful |= changed;
             calm &= !changed;
-        }
+        } while (changed);
         tellHeats();
         findMoving();
+        findDeadlines();
+    }
+
+    private void layLaws() {
+        now.layings++;
+        for (BranchDevice placing : placings) {
+            now.solver.law(placing.branch(), placing.law());
+        }
+    }
+
+    private void findDeadlines() {
+        earliest = Device.NO_DEADLINE;
+        somethingQuickWaits = false;
+        for (Device device : waiting) {
+            double deadline = device.deadline();
+            if (deadline < Device.NO_DEADLINE) {
+                earliest = Math.min(earliest, deadline);
+                somethingQuickWaits |= !device.isSlow();
+            }
+        }
     }
 
     /** What cools goes on with the current after an event, wherever steps between events end. */
@@ -268,8 +277,11 @@ final class Simulation {
 
     private boolean cross() throws UntoldStory {
         boolean any = false;
+        double[] together = margins.readTogether();
         for (int i = 0; i < devices.length; i++) {
-            if (devices[i].margin() < 0) {
+            // what has crossed may have changed the margins of others
+            boolean ask = any || Double.isNaN(together[i]);
+            if ((ask ? devices[i].margin() : together[i]) < 0) {
                 devices[i].cross();
                 chatter.flipped(i);
                 any = true;
@@ -324,7 +336,8 @@ final class Simulation {
 
     /** Moves on to the next event, a deadline or the horizon, or a step of the way there. */
     void advance(double horizonSeconds) throws UntoldStory {
-        double limit = Math.min(deadline(), horizonSeconds);
+        double limit = Math.min(earliest, horizonSeconds);
+        onlyAdvanced = true;
         try {
             if (moving.isEmpty()) {
                 integrator.rest(limit - now.seconds);
@@ -383,13 +396,5 @@ final class Simulation {
         for (Store store : stores) {
             now.solver.law(store.branch(), store.law());
         }
-    }
-
-    private double lowestMargin() {
-        double lowest = Double.POSITIVE_INFINITY;
-        for (Device device : devices) {
-            lowest = Math.min(lowest, device.margin());
-        }
-        return lowest;
     }
 }

@@ -14,7 +14,6 @@ import stillturning.story.device.BranchDevice;
 import stillturning.story.device.BranchLayout;
 import stillturning.story.device.BranchLayout.Seat;
 import stillturning.story.device.Situation;
-import stillturning.story.device.battery.CellDevice;
 import stillturning.story.device.plant.Plant;
 
 /** Takes frames of a run. */
@@ -55,7 +54,7 @@ final class SnapshotRecorder {
         double[] amps = new double[branches];
         places.values().forEach(branch -> amps[branch] = now.amps(branch));
         Map<String, Double> charges = new HashMap<>();
-        plant.all(CellDevice.class).forEach(c -> charges.put(c.placed().part(), c.value()));
+        plant.cells().forEach(c -> charges.put(c.placed().part(), c.value()));
         Snapshot frame = new Snapshot(now.seconds, volts, amps, places, states(), charges);
         frames.add(frame);
         return frame;

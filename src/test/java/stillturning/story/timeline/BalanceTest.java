@@ -102,8 +102,7 @@ class BalanceTest {
                         Map.of(),
                         new EventLog());
         Plant plant = new Plant(bench.candidate().circuit(), layout, now);
-        plant.all(stillturning.story.device.BranchDevice.class)
-                .forEach(p -> now.solver.law(p.branch(), p.law()));
+        plant.branchDevices().forEach(p -> now.solver.law(p.branch(), p.law()));
         now.solver.solve();
         EnergyMeter meter = new EnergyMeter(plant, layout, now, StepLimits.EXACT.missing());
         meter.read(0);

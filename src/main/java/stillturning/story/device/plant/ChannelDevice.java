@@ -13,6 +13,7 @@ import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
 import stillturning.story.device.Situation;
 import stillturning.story.device.Stateful;
+import stillturning.story.device.Watch;
 
 /** An electronic switch: obeys its lever while its logic works, else goes to its default. */
 final class ChannelDevice implements BranchDevice {
@@ -70,6 +71,11 @@ final class ChannelDevice implements BranchDevice {
     @Override
     public double margin() {
         return tripped ? NOTHING_TO_WATCH : tripper.heat().margin();
+    }
+
+    @Override
+    public Watch watch() {
+        return tripped ? Watch.Plain.NOTHING : tripper.heat().watch();
     }
 
     @Override

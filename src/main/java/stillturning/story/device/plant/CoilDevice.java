@@ -9,6 +9,7 @@ import stillturning.story.device.BranchDevice;
 import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
 import stillturning.story.device.Situation;
+import stillturning.story.device.Watch;
 
 /** A winding that pulls its contacts in and lets them go, each after its delay. */
 final class CoilDevice implements BranchDevice {
@@ -26,6 +27,10 @@ final class CoilDevice implements BranchDevice {
     private final Situation now;
     private final BranchLaw law;
     private final boolean movesContacts;
+    private final Watch holds;
+    private final Watch letsGo;
+    private final Watch waits;
+    private final Watch pullsIn;
     private State state = State.PULLED;
     private double deadline = NO_DEADLINE;
     private int ledBy = -1;
@@ -38,6 +43,18 @@ final class CoilDevice implements BranchDevice {
         this.now = now;
         this.movesContacts = movesContacts;
         this.law = new Resistive(coil.ohms());
+        this.holds = atLeast(coil.dropOutVolts());
+        this.letsGo = atMost(coil.dropOutVolts());
+        this.waits = atMost(coil.pullInVolts());
+        this.pullsIn = atLeast(coil.pullInVolts());
+    }
+
+    private Watch atLeast(double volts) {
+        return Watch.OfVolts.atLeast(placed.from(), placed.to(), volts).whateverSign();
+    }
+
+    private Watch atMost(double volts) {
+        return Watch.OfVolts.atMost(placed.from(), placed.to(), volts).whateverSign();
     }
 
     boolean pulled() {
@@ -75,6 +92,19 @@ final class CoilDevice implements BranchDevice {
             case LETTING_GO -> coil.dropOutVolts() - volts;
             case RELEASED -> coil.pullInVolts() - volts;
             case PULLING_IN -> volts - coil.pullInVolts();
+        };
+    }
+
+    @Override
+    public Watch watch() {
+        if (resting || (now.fieldsStand && !movesContacts)) {
+            return Watch.Plain.NOTHING;
+        }
+        return switch (state) {
+            case PULLED -> holds;
+            case LETTING_GO -> letsGo;
+            case RELEASED -> waits;
+            case PULLING_IN -> pullsIn;
         };
     }
 

@@ -11,6 +11,7 @@ import stillturning.story.device.BranchDevice;
 import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
 import stillturning.story.device.Situation;
+import stillturning.story.device.Watch;
 
 /** A DC–DC converter's input side; {@link OutputSide} is its other branch. */
 final class ConversionDevice implements BranchDevice {
@@ -20,6 +21,8 @@ final class ConversionDevice implements BranchDevice {
     private final int branch;
     private final Situation now;
     private final BranchLaw drawing;
+    private final Watch feeds;
+    private final Watch starts;
     private boolean runs = true;
     private boolean resting;
 
@@ -35,6 +38,10 @@ final class ConversionDevice implements BranchDevice {
                         conversion.efficiency(),
                         conversion.input().idleWatts(),
                         conversion.input().minimumVolts());
+        int from = placed.from();
+        int to = placed.to();
+        this.feeds = Watch.OfVolts.atLeast(from, to, conversion.input().minimumVolts());
+        this.starts = Watch.OfVolts.atMost(from, to, conversion.input().restartVolts());
     }
 
     @Override
@@ -56,6 +63,14 @@ final class ConversionDevice implements BranchDevice {
         return runs
                 ? volts - conversion.input().minimumVolts()
                 : conversion.input().restartVolts() - volts;
+    }
+
+    @Override
+    public Watch watch() {
+        if (resting) {
+            return Watch.Plain.NOTHING;
+        }
+        return runs ? feeds : starts;
     }
 
     @Override

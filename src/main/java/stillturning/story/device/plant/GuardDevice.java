@@ -11,6 +11,7 @@ import stillturning.story.device.BranchDevice;
 import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
 import stillturning.story.device.Situation;
+import stillturning.story.device.Watch;
 
 /** Over-voltage protection that moves its contact for good. */
 final class GuardDevice implements BranchDevice {
@@ -22,6 +23,8 @@ final class GuardDevice implements BranchDevice {
     private final int senseReturn;
     private final Situation now;
     private final BranchLaw closed;
+    private final Watch below;
+    private final Watch above;
     private boolean acted;
     private double deadline = NO_DEADLINE;
     private int ledBy = -1;
@@ -34,6 +37,8 @@ final class GuardDevice implements BranchDevice {
         this.senseReturn = senseReturn;
         this.now = now;
         this.closed = new Resistive(guard.ohms());
+        this.below = Watch.OfVolts.atMost(sense, senseReturn, guard.trip().volts());
+        this.above = Watch.OfVolts.atLeast(sense, senseReturn, guard.trip().volts());
     }
 
     @Override
@@ -58,6 +63,14 @@ final class GuardDevice implements BranchDevice {
         }
         double spare = guard.trip().volts() - volts();
         return deadline == NO_DEADLINE ? spare : -spare;
+    }
+
+    @Override
+    public Watch watch() {
+        if (acted) {
+            return Watch.Plain.NOTHING;
+        }
+        return deadline == NO_DEADLINE ? below : above;
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.function.DoubleUnaryOperator;
 import stillturning.parts.element.curve.TimeCurrentCurve.Memory;
 import stillturning.story.device.Situation;
 import stillturning.story.device.Stateful;
+import stillturning.story.device.Watch;
 
 /**
  * Heat of the first order: 0 where no current flows, 1 where something gives way.
@@ -48,6 +49,8 @@ final class Heat implements Stateful {
     private final double perAmp;
     private final boolean counts;
 
+    private final Watch cool;
+
     private boolean heating;
 
     /** Heat when heating began, at the last event, and what it goes towards while it cools. */
@@ -68,6 +71,7 @@ final class Heat implements Stateful {
         this.branch = branch;
         this.now = now;
         this.perAmp = 1 / law.holdAmps;
+        this.cool = new Watch.OfAmps(branch, perAmp);
         this.counts = law.memory == Memory.COUNTER;
     }
 
@@ -83,6 +87,10 @@ final class Heat implements Stateful {
     double margin() {
         double load = load();
         return heating ? Math.min(1 - share, load - 1 + HYSTERESIS) : 1 - load;
+    }
+
+    Watch watch() {
+        return heating ? Watch.Plain.OWN : cool;
     }
 
     /** The margin is used up. Returns whether it gives way. */

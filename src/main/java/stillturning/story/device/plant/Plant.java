@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
-import java.util.stream.Stream;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.LoadNeed;
@@ -32,6 +31,7 @@ import stillturning.parts.element.Guard;
 import stillturning.parts.element.Protector;
 import stillturning.parts.element.Rectifier;
 import stillturning.story.Story.Feed;
+import stillturning.story.device.BranchDevice;
 import stillturning.story.device.BranchLayout;
 import stillturning.story.device.BranchLayout.Seat;
 import stillturning.story.device.Device;
@@ -42,6 +42,7 @@ import stillturning.story.device.battery.CellDevice;
 import stillturning.story.device.battery.EqualisingDevice;
 import stillturning.story.device.battery.ManagementDevice;
 import stillturning.story.device.battery.OverchargeDevice;
+import stillturning.story.device.battery.Store;
 
 /** Every device of a circuit, made from its elements. */
 public final class Plant {
@@ -54,6 +55,10 @@ public final class Plant {
     private final Map<String, SupplyDevice> supplies = new LinkedHashMap<>();
     private final Map<String, SupplyDevice> loads = new LinkedHashMap<>();
     private final Map<String, Device> devices = new LinkedHashMap<>();
+    private final List<BranchDevice> branchDevices = new ArrayList<>();
+    private final List<CellDevice> cells = new ArrayList<>();
+    private final List<GeneratorDevice> generators = new ArrayList<>();
+    private final List<Store> stores = new ArrayList<>();
     private final SourceReach reach;
     private final Steadying steadying;
 
@@ -88,8 +93,24 @@ public final class Plant {
         return devices;
     }
 
-    public <D> Stream<D> all(Class<D> kind) {
-        return devices.values().stream().filter(kind::isInstance).map(kind::cast);
+    /** All that are branches of the network, in the order of the parts. */
+    public List<BranchDevice> branchDevices() {
+        return branchDevices;
+    }
+
+    /** All batteries, in the order of the parts. */
+    public List<CellDevice> cells() {
+        return cells;
+    }
+
+    /** All alternators, in the order of the parts. */
+    public List<GeneratorDevice> generators() {
+        return generators;
+    }
+
+    /** All batteries and capacitors, in the order of the parts. */
+    public List<Store> stores() {
+        return stores;
     }
 
     /** Supplies of the study's loads by load. */
@@ -143,7 +164,23 @@ public final class Plant {
     private void add(Seat seat) {
         List<Device> made = made(seat);
         for (int i = 0; i < made.size(); i++) {
-            devices.put(seat.placed().name() + (i == 0 ? "" : "+" + i), made.get(i));
+            String name = seat.placed().name();
+            devices.put(i == 0 ? name : name + "+" + i, made.get(i));
+            sort(made.get(i));
+        }
+    }
+
+    private void sort(Device device) {
+        if (device instanceof BranchDevice branch) {
+            branchDevices.add(branch);
+        }
+        if (device instanceof Store store) {
+            stores.add(store);
+        }
+        if (device instanceof CellDevice cell) {
+            cells.add(cell);
+        } else if (device instanceof GeneratorDevice generator) {
+            generators.add(generator);
         }
     }
 
@@ -260,9 +297,7 @@ public final class Plant {
         List<Device> made = new ArrayList<>(List.of(device));
         cell.management().ifPresent(m -> made.add(new ManagementDevice(device, m, now)));
         made.add(new OverchargeDevice(device, now));
-        made.add(
-                new EqualisingDevice(
-                        device, () -> all(CellDevice.class).toList(), reach::reaches, now));
+        made.add(new EqualisingDevice(device, () -> cells, reach::reaches, now));
         return made;
     }
 

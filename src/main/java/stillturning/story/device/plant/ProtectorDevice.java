@@ -13,6 +13,7 @@ import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
 import stillturning.story.device.Situation;
 import stillturning.story.device.Stateful;
+import stillturning.story.device.Watch;
 
 /** A fuse or breaker: closed until its heat is up or a hand pulls it. */
 final class ProtectorDevice implements BranchDevice {
@@ -72,6 +73,11 @@ final class ProtectorDevice implements BranchDevice {
     @Override
     public double margin() {
         return open() ? NOTHING_TO_WATCH : tripper.heat().margin();
+    }
+
+    @Override
+    public Watch watch() {
+        return open() ? Watch.Plain.NOTHING : tripper.heat().watch();
     }
 
     @Override

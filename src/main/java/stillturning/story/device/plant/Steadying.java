@@ -29,8 +29,8 @@ import stillturning.story.device.Situation;
  * What results is the incremental resistance seen from the alternator; {@link
  * Generator#steadyingOhms} says how large it may be.
  *
- * <p>It hangs on nothing but which branches conduct, and is computed only once for each set of
- * them.
+ * <p>It hangs on nothing but which branches conduct, dead ends left out, and is computed only once
+ * for each set of them.
  */
 final class Steadying {
 
@@ -49,6 +49,13 @@ final class Steadying {
     private final List<Way> ways = new ArrayList<>();
     private final List<Machine> machines = new ArrayList<>();
     private final boolean[] conducting;
+
+    /** What conducts and is no dead end. */
+    private final boolean[] counts;
+
+    /** How many ends of such, and of alternators, each net has. */
+    private final int[] ends;
+
     private int askedAt = -1;
 
     /**
@@ -87,6 +94,8 @@ final class Steadying {
         this.now = now;
         layout.seats.forEach(this::add);
         conducting = new boolean[ways.size()];
+        counts = new boolean[ways.size()];
+        ends = new int[layout.topology.nets()];
     }
 
     private void add(Seat seat) {
@@ -143,7 +152,40 @@ final class Steadying {
         return changed;
     }
 
+    /** Nothing flows into a way that nothing but one end of it joins to the rest. */
+    private void leaveOutDeadEnds() {
+        System.arraycopy(conducting, 0, counts, 0, counts.length);
+        Arrays.fill(ends, 0);
+        machines.forEach(machine -> join(machine.seat.branch(), 1));
+        for (int i = 0; i < counts.length; i++) {
+            if (counts[i]) {
+                join(ways.get(i).branch(), 1);
+            }
+        }
+        boolean less = true;
+        while (less) {
+            less = false;
+            for (int i = 0; i < counts.length; i++) {
+                if (counts[i] && isDeadEnd(ways.get(i).branch())) {
+                    counts[i] = false;
+                    join(ways.get(i).branch(), -1);
+                    less = true;
+                }
+            }
+        }
+    }
+
+    private void join(int branch, int times) {
+        ends[layout.from[branch]] += times;
+        ends[layout.to[branch]] += times;
+    }
+
+    private boolean isDeadEnd(int branch) {
+        return ends[layout.from[branch]] == 1 || ends[layout.to[branch]] == 1;
+    }
+
     private void ask() {
+        leaveOutDeadEnds();
         State state = new State(ties(), machines.stream().map(this::pushing).toList());
         List<Double> left = layout.answers.about(state, this::left);
         for (int i = 0; i < machines.size(); i++) {
@@ -159,7 +201,7 @@ final class Steadying {
     private List<Tie> ties() {
         List<Tie> ties = new ArrayList<>();
         for (int i = 0; i < conducting.length; i++) {
-            if (conducting[i]) {
+            if (counts[i]) {
                 Way way = ways.get(i);
                 ties.add(tie(way.branch(), law(way)));
             }
@@ -185,7 +227,7 @@ final class Steadying {
         BranchLaw[] laws = new BranchLaw[layout.from.length];
         Arrays.fill(laws, aside);
         for (int i = 0; i < conducting.length; i++) {
-            if (conducting[i]) {
+            if (counts[i]) {
                 laws[ways.get(i).branch()] = law(ways.get(i));
             }
         }

@@ -6,19 +6,16 @@ import stillturning.model.LoadNeed;
 import stillturning.model.LoadNeed.Inrush;
 import stillturning.model.Phase;
 import stillturning.network.law.BranchLaw;
-import stillturning.network.law.ConstantCurrent;
-import stillturning.network.law.ConstantPower;
 import stillturning.network.law.Open;
 import stillturning.network.law.Resistive;
-import stillturning.network.law.SourceBehindOhms;
 import stillturning.parts.element.Consumer;
-import stillturning.parts.element.Demand;
 import stillturning.parts.element.Tolerance;
 import stillturning.story.StoryEvent;
 import stillturning.story.device.BranchDevice;
 import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
 import stillturning.story.device.Situation;
+import stillturning.story.device.Watch;
 
 /** A load's supply: works, starves, works on its own battery, has stopped, or is coming back. */
 public final class SupplyDevice implements BranchDevice {
@@ -52,6 +49,9 @@ public final class SupplyDevice implements BranchDevice {
     private int shedSeen;
     private boolean shed;
     private boolean paused;
+    private final Watch fed;
+    private final Watch starving;
+    private final Watch stopped;
     private State state = State.WORKS;
     private double deadline = NO_DEADLINE;
     private double runsOut = NO_DEADLINE;
@@ -73,26 +73,19 @@ public final class SupplyDevice implements BranchDevice {
         this.cranks =
                 need.isPresent()
                         && now.aircraft.engine().starting().starter().equals(Optional.of(part()));
-        this.running = law(consumer.demand(), 1);
+        this.running = LoadLaw.running(consumer, 1);
         this.average =
                 now.setting.blocks().even() && duty() < 1
-                        ? law(consumer.demand(), duty())
+                        ? LoadLaw.running(consumer, duty())
                         : running;
         this.drawing = average;
         this.standing =
                 inrush().amps() > 0
-                        ? MotorAtRest.law(consumer, inrush().amps(), nominalVolts)
+                        ? LoadLaw.atRest(consumer, inrush().amps(), nominalVolts)
                         : running;
-    }
-
-    private BranchLaw law(Demand demand, double duty) {
-        double floor = tolerance.minimumVolts();
-        return switch (demand.kind()) {
-            case CONSTANT_POWER -> new ConstantPower(demand.watts() * duty, floor);
-            case CONSTANT_CURRENT -> new ConstantCurrent(demand.amps() * duty, floor);
-            case CONSTANT_RESISTANCE -> new Resistive(demand.ohms() / duty);
-            case SELF_POWERED -> new SourceBehindOhms(demand.nominalVolts(), demand.ohms());
-        };
+        this.fed = Watch.OfVolts.atLeast(placed.from(), placed.to(), tolerance.minimumVolts());
+        this.starving = Watch.OfVolts.atMost(placed.from(), placed.to(), tolerance.minimumVolts());
+        this.stopped = Watch.OfVolts.atMost(placed.from(), placed.to(), tolerance.restartVolts());
     }
 
     /** Whether it is the electronics inside a part, not a load of the study. */
@@ -287,6 +280,18 @@ public final class SupplyDevice implements BranchDevice {
             case STARVES, ON_ITS_OWN -> tolerance.minimumVolts() - volts();
             case STOPPED -> tolerance.restartVolts() - volts();
             case COMES_BACK -> volts() - tolerance.minimumVolts();
+        };
+    }
+
+    @Override
+    public Watch watch() {
+        if (destroyed || !wanted()) {
+            return Watch.Plain.NOTHING;
+        }
+        return switch (state) {
+            case WORKS, COMES_BACK -> fed;
+            case STARVES, ON_ITS_OWN -> starving;
+            case STOPPED -> stopped;
         };
     }
 

@@ -17,6 +17,7 @@ import stillturning.story.device.EventWords;
 import stillturning.story.device.Racer;
 import stillturning.story.device.Situation;
 import stillturning.story.device.Stateful;
+import stillturning.story.device.Watch;
 
 /** An insulated wire: its insulation passes its limit, later its copper melts and is a gap. */
 final class WireDevice implements BranchDevice, Racer {
@@ -90,6 +91,14 @@ final class WireDevice implements BranchDevice, Racer {
         return spoiled || insulation.heating() || copper.heating()
                 ? Math.min(first, copper.margin())
                 : first;
+    }
+
+    @Override
+    public Watch watch() {
+        if (melted) {
+            return Watch.Plain.NOTHING;
+        }
+        return spoiled || copper.heating() ? Watch.Plain.OWN : insulation.watch();
     }
 
     @Override

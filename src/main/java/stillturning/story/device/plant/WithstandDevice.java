@@ -5,6 +5,7 @@ import stillturning.story.StoryEvent;
 import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
 import stillturning.story.device.Situation;
+import stillturning.story.device.Watch;
 
 /** What too much voltage does to a load that is switched on. */
 final class WithstandDevice implements Device {
@@ -12,6 +13,8 @@ final class WithstandDevice implements Device {
     private final SupplyDevice supply;
     private final Tolerance tolerance;
     private final Situation now;
+    private final Watch below;
+    private final Watch above;
     private double deadline = NO_DEADLINE;
     private int ledBy = -1;
 
@@ -19,6 +22,10 @@ final class WithstandDevice implements Device {
         this.supply = supply;
         this.tolerance = tolerance;
         this.now = now;
+        int from = supply.placed().from();
+        int to = supply.placed().to();
+        this.below = Watch.OfVolts.atMost(from, to, tolerance.withstandVolts());
+        this.above = Watch.OfVolts.atLeast(from, to, tolerance.withstandVolts());
     }
 
     @Override
@@ -28,6 +35,14 @@ final class WithstandDevice implements Device {
         }
         double spare = tolerance.withstandVolts() - supply.volts();
         return deadline == NO_DEADLINE ? spare : -spare;
+    }
+
+    @Override
+    public Watch watch() {
+        if (supply.destroyed() || !supply.wanted()) {
+            return Watch.Plain.NOTHING;
+        }
+        return deadline == NO_DEADLINE ? below : above;
     }
 
     @Override

@@ -91,7 +91,7 @@ public final class WorstStart {
         this.needs = now.aircraft.engine().logic();
         this.needed = needs.loads();
         this.motors = plant.loads().values().stream().filter(SupplyDevice::mayStart).toList();
-        this.generators = plant.all(GeneratorDevice.class).toArray(GeneratorDevice[]::new);
+        this.generators = plant.generators().toArray(GeneratorDevice[]::new);
         this.generating = new BranchLaw[generators.length];
         this.standing = new BranchLaw[generators.length];
         this.real = now.solver;

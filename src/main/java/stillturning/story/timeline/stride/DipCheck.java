@@ -18,7 +18,7 @@ public final class DipCheck {
     /** What margins differ by from solution to solution. */
     private static final double NOISE = 1e-9;
 
-    private final Device[] devices;
+    private final MarginTable margins;
     private final int[] moving;
     private final double[][] readings;
     private int count;
@@ -26,10 +26,10 @@ public final class DipCheck {
     /**
      * @param most largest number of readings on one way
      */
-    public DipCheck(Device[] devices, int most) {
-        this.devices = devices;
-        this.moving = new int[devices.length];
-        this.readings = new double[most][devices.length];
+    public DipCheck(MarginTable margins, int most) {
+        this.margins = margins;
+        this.moving = new int[margins.count()];
+        this.readings = new double[most][margins.count()];
     }
 
     /**
@@ -46,8 +46,10 @@ public final class DipCheck {
 
     private void findMoving() {
         count = 0;
-        for (int i = 0; i < devices.length; i++) {
-            double margin = devices[i].margin();
+        double[] all = margins.read();
+        margins.follow();
+        for (int i = 0; i < all.length; i++) {
+            double margin = all[i];
             if (margin != Device.NOT_NOW && margin != Device.NOTHING_TO_WATCH) {
                 readings[0][count] = margin;
                 moving[count++] = i;
@@ -58,8 +60,9 @@ public final class DipCheck {
     /** The lowest margin at the present operating point of those that can move. */
     double lowest() {
         double lowest = Double.POSITIVE_INFINITY;
+        double[] all = margins.readFollowed();
         for (int i = 0; i < count; i++) {
-            lowest = Math.min(lowest, devices[moving[i]].margin());
+            lowest = Math.min(lowest, all[moving[i]]);
         }
         return lowest;
     }
@@ -80,7 +83,7 @@ public final class DipCheck {
 
     /** Largest number of margins. */
     int most() {
-        return devices.length;
+        return margins.count();
     }
 
     /** Copies a reading. */
@@ -90,8 +93,9 @@ public final class DipCheck {
 
     /** Reads the margins at the present operating point. */
     void now(double[] into) {
+        double[] all = margins.readFollowed();
         for (int i = 0; i < count; i++) {
-            into[i] = devices[moving[i]].margin();
+            into[i] = all[moving[i]];
         }
     }
 

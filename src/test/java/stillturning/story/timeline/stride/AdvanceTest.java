@@ -8,6 +8,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.network.NoOperatingPoint;
+import stillturning.network.NodalSolver;
+import stillturning.network.Topology;
+import stillturning.network.law.BranchLaw;
 import stillturning.story.device.Device;
 import stillturning.story.device.Stateful;
 
@@ -107,6 +110,11 @@ class AdvanceTest {
         public void adopt(Device healthy) {}
     }
 
+    private static NodalSolver noNetwork() {
+        int[] none = {};
+        return new NodalSolver(Topology.of(1, none, none), none, none, new BranchLaw[0]);
+    }
+
     private static Advance advance(Kinked charge, double eventAt) {
         return advance(new Watch(charge, eventAt));
     }
@@ -117,7 +125,9 @@ class AdvanceTest {
 
     private static Advance advance(Device watching, StepLimits stride) {
         RungeKuttaPair pair = stride.pair();
-        DipCheck dips = new DipCheck(new Device[] {watching}, pair.places);
+        MarginTable margins = new MarginTable(new Device[] {watching}, AdvanceTest::noNetwork);
+        margins.renew();
+        DipCheck dips = new DipCheck(margins, pair.places);
         Integrator.Follower reading =
                 new Integrator.Follower() {
                     @Override
