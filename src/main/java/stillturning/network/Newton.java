@@ -32,6 +32,11 @@ final class Newton {
 
     private static final double SHRINKS = 0.01;
 
+    /** From nothing so many straight networks are tried, until no line moves by more than this. */
+    private static final int MOST_LINES = 6;
+
+    private static final double LINE_VOLTS = 0.01;
+
     private final NodalEquations equations;
     private final StarMesh mesh;
     private final int reference;
@@ -102,6 +107,23 @@ final class Newton {
 
     private boolean startFromNothing() {
         factored = false;
+        equations.drawLikely();
+        double moved = Double.POSITIVE_INFINITY;
+        for (int n = 0; n < MOST_LINES && moved > LINE_VOLTS; n++) {
+            if (!solveLines()) {
+                return false;
+            }
+            moved = equations.drawNext(volts);
+        }
+        if (moved <= LINE_VOLTS) {
+            return true;
+        }
+        // lines that jump to and fro between limits lead nowhere
+        equations.drawLikely();
+        return solveLines();
+    }
+
+    private boolean solveLines() {
         equations.guess(excess);
         if (!mesh.reduce(equations.siemens)) {
             return false;

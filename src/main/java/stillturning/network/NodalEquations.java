@@ -36,6 +36,7 @@ final class NodalEquations {
     private final int[] curved;
     private final BranchLaw[] curvedLaw;
     private final double[] curvedSiemens;
+    private final double[] drawnAt;
     private int curves;
 
     private final int[] converter;
@@ -79,6 +80,7 @@ final class NodalEquations {
         curved = new int[count];
         curvedLaw = new BranchLaw[count];
         curvedSiemens = new double[count];
+        drawnAt = new double[count];
         converter = new int[count];
         emf = new double[reference + 1];
         ownEmf = Arrays.stream(laws).mapToDouble(BranchLaw::emfVolts).toArray();
@@ -330,20 +332,46 @@ final class NodalEquations {
         return true;
     }
 
-    /** Conductances and injected currents of a straight network that resembles this one. */
-    void guess(double[] injected) {
+    /** Draws straight lines where branches are likely to be when nothing is known. */
+    void drawLikely() {
         highestEmf();
+        for (int c = 0; c < curves; c++) {
+            drawnAt[c] = curvedLaw[c].likelyVolts(emf[islands.islandOf(from[curved[c]])]);
+        }
+    }
+
+    /**
+     * Draws the next lines where the last ones led to.
+     *
+     * @return how far the farthest of them moved (V)
+     */
+    double drawNext(double[] volts) {
+        double most = 0.0;
+        for (int c = 0; c < curves; c++) {
+            int b = curved[c];
+            double across = volts[from[b]] - volts[to[b]];
+            double led = amps[b] + curvedSiemens[c] * across;
+            double next = curvedLaw[c].nextVolts(across, led);
+            most = Math.max(most, Math.abs(next - drawnAt[c]));
+            drawnAt[c] = next;
+        }
+        return most;
+    }
+
+    /** Conductances and injected currents of the straight network of the lines drawn. */
+    void guess(double[] injected) {
         resistances.copySiemens(siemens);
         Arrays.fill(injected, 0.0);
         for (int c = 0; c < curves; c++) {
             int b = curved[c];
-            double across = curvedLaw[c].likelyVolts(emf[islands.islandOf(from[b])]);
+            double across = drawnAt[c];
             double current = share(c) * curvedLaw[c].ampsAt(across);
             double slope = share(c) * curvedLaw[c].siemensAt(across, current);
             if (slope <= 0.0) {
                 slope = current / across;
             }
             siemens[slot[b]] += slope;
+            curvedSiemens[c] = slope;
             carry(b, current - slope * across, injected);
         }
     }

@@ -79,6 +79,17 @@ public sealed interface BranchLaw
     }
 
     /**
+     * Where to draw the next straight line while nothing better is known: where the last line led
+     * to, unless the law bends so much on the way that its current says more than its voltage.
+     *
+     * @param volts where the last line led to (V)
+     * @param amps the current that it had there (A)
+     */
+    default double nextVolts(double volts, double amps) {
+        return volts;
+    }
+
+    /**
      * Where to start looking when nothing is known.
      *
      * @param emfVolts the highest source voltage in the same island (V)

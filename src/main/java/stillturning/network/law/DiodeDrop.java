@@ -40,6 +40,14 @@ public record DiodeDrop(double saturationAmps, double emissionVolts, double ohms
         return junction / (1.0 + junction * ohms) + LEAK_SIEMENS;
     }
 
+    /**
+     * A diode that turns off would walk down its exponential by a few tens of millivolts a line.
+     */
+    @Override
+    public double nextVolts(double volts, double amps) {
+        return amps > 0 ? emissionVolts * Math.log1p(amps / saturationAmps) + ohms * amps : volts;
+    }
+
     @Override
     public boolean conducts() {
         return true;
