@@ -33,11 +33,7 @@ final class NodalEquations {
     /** Those of its branches that are resistances. */
     final Resistances resistances;
 
-    private final int[] curved;
-    private final BranchLaw[] curvedLaw;
-    private final double[] curvedSiemens;
-    private final double[] drawnAt;
-    private int curves;
+    private final Curves curves;
 
     private final int[] converter;
     private int converters;
@@ -47,8 +43,7 @@ final class NodalEquations {
     private boolean straightThroughout;
     private boolean sourcesChanged;
 
-    private final double[] emf;
-    private final double[] ownEmf;
+    private final Emfs emfs;
     private boolean lawsChanged = true;
     private boolean pathsChanged = true;
     private double extraLeak;
@@ -77,13 +72,9 @@ final class NodalEquations {
         mesh = new StarMesh(topology);
         resistances = new Resistances(topology, mesh, ends);
         iterated = new boolean[count];
-        curved = new int[count];
-        curvedLaw = new BranchLaw[count];
-        curvedSiemens = new double[count];
-        drawnAt = new double[count];
+        curves = new Curves(count);
         converter = new int[count];
-        emf = new double[reference + 1];
-        ownEmf = Arrays.stream(laws).mapToDouble(BranchLaw::emfVolts).toArray();
+        emfs = new Emfs(laws, reference + 1);
         amps = new double[count];
         siemens = new double[topology.slots()];
         Arrays.stream(laws).forEach(this::requireOutput);
@@ -109,7 +100,7 @@ final class NodalEquations {
             lawsChanged = true;
         }
         laws[branch] = law;
-        ownEmf[branch] = law.emfVolts();
+        emfs.set(branch, law);
         return true;
     }
 
@@ -122,7 +113,7 @@ final class NodalEquations {
             return false;
         }
         if (iterated[branch]) {
-            curvedLaw[place[branch]] = law;
+            curves.set(place[branch], law);
             sourcesChanged |= law.linear() && law.siemensAt(0.0, 0.0) != old.siemensAt(0.0, 0.0);
         } else {
             resistances.set(place[branch], law.siemensAt(0.0, 0.0));
@@ -154,7 +145,7 @@ final class NodalEquations {
         lawsChanged = false;
         resistances.clear();
         straightThroughout = true;
-        curves = 0;
+        curves.clear();
         converters = 0;
         firstIterated = reference;
         findIterated();
@@ -168,11 +159,9 @@ final class NodalEquations {
             } else if (iterated[b]) {
                 firstIterated = Math.min(firstIterated, Math.min(from[b], to[b]));
                 straightThroughout &= law.linear();
-                place[b] = curves;
-                curved[curves] = b;
-                curvedLaw[curves++] = law;
+                place[b] = curves.add(b, law);
                 if (law instanceof ConverterInput) {
-                    converter[converters++] = curves - 1;
+                    converter[converters++] = place[b];
                 }
             } else {
                 place[b] = resistances.add(b, law.siemensAt(0.0, 0.0));
@@ -206,11 +195,6 @@ final class NodalEquations {
         extraLeak = leakSiemens;
     }
 
-    private static double beyond(BranchLaw law, double across) {
-        return Math.min(0.0, across - law.flatBelowVolts())
-                + Math.max(0.0, across - law.flatAboveVolts());
-    }
-
     boolean straightThroughout() {
         return straightThroughout;
     }
@@ -240,8 +224,9 @@ final class NodalEquations {
     void expand(double[] volts, double[] excess) {
         mesh.expand(volts);
         carryStraight(volts, excess);
-        for (int c = 0; c < curves; c++) {
-            int b = curved[c];
+        int count = curves.count();
+        for (int c = 0; c < count; c++) {
+            int b = curves.branch(c);
             carry(b, amps[b], excess);
         }
     }
@@ -252,18 +237,19 @@ final class NodalEquations {
     }
 
     private void evaluateCurved(double[] volts, double[] excess) {
-        for (int c = 0; c < curves; c++) {
-            int b = curved[c];
+        int count = curves.count();
+        for (int c = 0; c < count; c++) {
+            int b = curves.branch(c);
             double across = volts[from[b]] - volts[to[b]];
-            carry(b, share(c) * curvedLaw[c].ampsAt(across), excess);
+            carry(b, share(c) * curves.amps(c, across), excess);
         }
         if (extraLeak > 0.0) {
             leak(volts, excess);
         }
         for (int k = 0; k < converters; k++) {
             int c = converter[k];
-            ConverterInput input = (ConverterInput) curvedLaw[c];
-            int b = curved[c];
+            ConverterInput input = (ConverterInput) curves.law(c);
+            int b = curves.branch(c);
             double idle = amps[b];
             double across = volts[from[b]] - volts[to[b]];
             double all = loadShare * input.ampsAt(across, delivered(input, volts));
@@ -273,9 +259,10 @@ final class NodalEquations {
     }
 
     private void leak(double[] volts, double[] excess) {
-        for (int c = 0; c < curves; c++) {
-            int b = curved[c];
-            double more = extraLeak * beyond(curvedLaw[c], volts[from[b]] - volts[to[b]]);
+        int count = curves.count();
+        for (int c = 0; c < count; c++) {
+            int b = curves.branch(c);
+            double more = extraLeak * curves.beyond(c, volts[from[b]] - volts[to[b]]);
             excess[from[b]] -= more;
             excess[to[b]] += more;
         }
@@ -299,10 +286,11 @@ final class NodalEquations {
      */
     void linearise(double[] volts, boolean tamed) {
         resistances.copySiemens(siemens);
-        for (int c = 0; c < curves; c++) {
-            int b = curved[c];
+        int count = curves.count();
+        for (int c = 0; c < count; c++) {
+            int b = curves.branch(c);
             double slope = slope(c, volts);
-            curvedSiemens[c] = slope;
+            curves.use(c, slope);
             if (tamed && slope <= 0.0) {
                 slope = amps[b] / (volts[from[b]] - volts[to[b]]);
             }
@@ -311,20 +299,21 @@ final class NodalEquations {
     }
 
     private double share(int c) {
-        return loadShare == 1.0 || curvedLaw[c].floorVolts() == 0.0 ? 1.0 : loadShare;
+        return loadShare == 1.0 || curves.floorVolts(c) == 0.0 ? 1.0 : loadShare;
     }
 
     private double slope(int c, double[] volts) {
-        int b = curved[c];
+        int b = curves.branch(c);
         double across = volts[from[b]] - volts[to[b]];
-        double own = share(c) * curvedLaw[c].siemensAt(across, amps[b]);
-        return extraLeak > 0.0 && beyond(curvedLaw[c], across) != 0.0 ? own + extraLeak : own;
+        double own = share(c) * curves.siemens(c, across, amps[b]);
+        return extraLeak > 0.0 && curves.beyond(c, across) != 0.0 ? own + extraLeak : own;
     }
 
     /** Whether the slopes used last are still of the right size at these voltages. */
     boolean stillLinearised(double[] volts) {
-        for (int c = 0; c < curves; c++) {
-            double used = curvedSiemens[c];
+        int count = curves.count();
+        for (int c = 0; c < count; c++) {
+            double used = curves.usedSiemens(c);
             if (!(Math.abs(slope(c, volts) - used) <= 0.5 * Math.abs(used))) {
                 return false;
             }
@@ -334,9 +323,11 @@ final class NodalEquations {
 
     /** Draws straight lines where branches are likely to be when nothing is known. */
     void drawLikely() {
-        highestEmf();
-        for (int c = 0; c < curves; c++) {
-            drawnAt[c] = curvedLaw[c].likelyVolts(emf[islands.islandOf(from[curved[c]])]);
+        emfs.find(islands, from);
+        int count = curves.count();
+        for (int c = 0; c < count; c++) {
+            double highest = emfs.highestIn(islands.islandOf(from[curves.branch(c)]));
+            curves.draw(c, curves.law(c).likelyVolts(highest));
         }
     }
 
@@ -347,13 +338,10 @@ final class NodalEquations {
      */
     double drawNext(double[] volts) {
         double most = 0.0;
-        for (int c = 0; c < curves; c++) {
-            int b = curved[c];
-            double across = volts[from[b]] - volts[to[b]];
-            double led = amps[b] + curvedSiemens[c] * across;
-            double next = curvedLaw[c].nextVolts(across, led);
-            most = Math.max(most, Math.abs(next - drawnAt[c]));
-            drawnAt[c] = next;
+        int count = curves.count();
+        for (int c = 0; c < count; c++) {
+            int b = curves.branch(c);
+            most = Math.max(most, curves.drawNext(c, volts[from[b]] - volts[to[b]], amps[b]));
         }
         return most;
     }
@@ -362,37 +350,24 @@ final class NodalEquations {
     void guess(double[] injected) {
         resistances.copySiemens(siemens);
         Arrays.fill(injected, 0.0);
-        for (int c = 0; c < curves; c++) {
-            int b = curved[c];
-            double across = drawnAt[c];
-            double current = share(c) * curvedLaw[c].ampsAt(across);
-            double slope = share(c) * curvedLaw[c].siemensAt(across, current);
+        int count = curves.count();
+        for (int c = 0; c < count; c++) {
+            int b = curves.branch(c);
+            double across = curves.drawnAt(c);
+            double current = share(c) * curves.amps(c, across);
+            double slope = share(c) * curves.siemens(c, across, current);
             if (slope <= 0.0) {
                 slope = current / across;
             }
             siemens[slot[b]] += slope;
-            curvedSiemens[c] = slope;
+            curves.use(c, slope);
             carry(b, current - slope * across, injected);
-        }
-    }
-
-    private void highestEmf() {
-        Arrays.fill(emf, 0.0);
-        for (int b = 0; b < ownEmf.length; b++) {
-            if (ownEmf[b] > 0.0) {
-                int island = islands.islandOf(from[b]);
-                emf[island] = Math.max(emf[island], ownEmf[b]);
-            }
         }
     }
 
     /** No two nets of a passive network with these sources can be further apart (V). */
     double widestVolts() {
-        double sum = 0.0;
-        for (double volts : ownEmf) {
-            sum += volts;
-        }
-        return sum;
+        return emfs.sum();
     }
 
     /**
@@ -401,12 +376,13 @@ final class NodalEquations {
      */
     long doubts(double[] volts) {
         long set = 0;
-        for (int c = 0; c < curves; c++) {
-            int b = curved[c];
+        int count = curves.count();
+        for (int c = 0; c < count; c++) {
+            int b = curves.branch(c);
             double across = volts[from[b]] - volts[to[b]];
-            double floor = curvedLaw[c].floorVolts();
+            double floor = curves.floorVolts(c);
             if ((across < floor && across > DEAD * floor)
-                    || (curvedLaw[c] instanceof LimitedConductor && slope(c, volts) < 1e-6)) {
+                    || (curves.law(c) instanceof LimitedConductor && slope(c, volts) < 1e-6)) {
                 set = 31 * set + b + 1;
             }
         }
