@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import stillturning.assess.SheddingEndurances.WorstPlace;
 import stillturning.assess.requirement.Restarts;
 import stillturning.assess.requirement.StartMargin;
 import stillturning.assess.verdict.Judge;
@@ -35,9 +36,6 @@ import stillturning.story.timeline.Timeline;
 
 /** One candidate at other moments and under other circumstances than the usual ones. */
 final class OtherConditions {
-
-    /** Halvings of the time in which the worst place of a block is searched: to 1/4000 of it. */
-    private static final int HALVINGS = 12;
 
     private final Study study;
     private final Candidate candidate;
@@ -222,28 +220,19 @@ final class OtherConditions {
                 worstPlaced(failure, asWritten));
     }
 
-    private Optional<SheddingEndurances.WorstPlace> worstPlaced(Failure failure, Endurance even) {
+    private Optional<WorstPlace> worstPlaced(Failure failure, Endurance even) {
         double longest = longestDuty(usual.moment().phase());
         if (longest == 0 || !(even instanceof Endurance.Lasts lasts)) {
             return Optional.empty();
         }
         double whole = lasts.seconds();
-        SheddingEndurances.WorstPlace atOnce = placed(failure, 0, whole);
-        double lives = 0;
-        double dies = whole;
-        if (atOnce.endurance().seconds() <= longest * whole) {
+        double block = longest * whole;
+        WorstPlace atOnce = placed(failure, 0, whole);
+        if (atOnce.endurance().seconds() <= block) {
             return Optional.of(atOnce);
         }
-        for (int n = 0; n < HALVINGS; n++) {
-            double middle = (lives + dies) / 2;
-            double ends = placed(failure, middle, whole).endurance().seconds();
-            if (ends <= middle + longest * whole) {
-                dies = middle;
-            } else {
-                lives = middle;
-            }
-        }
-        SheddingEndurances.WorstPlace late = placed(failure, dies, whole);
+        WorstPlace late =
+                WorstPlace.first(atOnce, whole, block, from -> placed(failure, from, whole));
         return Optional.of(
                 late.endurance().seconds() < atOnce.endurance().seconds() ? late : atOnce);
     }
@@ -258,10 +247,9 @@ final class OtherConditions {
                 .orElse(0);
     }
 
-    private SheddingEndurances.WorstPlace placed(
-            Failure failure, double fromSeconds, double ofSeconds) {
+    private WorstPlace placed(Failure failure, double fromSeconds, double ofSeconds) {
         Setting setting = Setting.with(Pilot.PLANNED).with(new Blocks(fromSeconds, ofSeconds));
-        return new SheddingEndurances.WorstPlace(fromSeconds, endurance(failure, setting));
+        return new WorstPlace(fromSeconds, endurance(failure, setting));
     }
 
     private Endurance endurance(Failure failure, Setting setting) {

@@ -152,7 +152,7 @@ public record SettingsFile(Path path) {
 
     private static boolean shown(Properties kept, String key, boolean usual) {
         String how = kept.getProperty(key, "");
-        return how.equals(SHOWN) || usual && !how.equals(AWAY);
+        return how.equals(SHOWN) || (usual && !how.equals(AWAY));
     }
 
     private static void put(Properties kept, WindowFrame frame) {

@@ -2,6 +2,7 @@ package stillturning.report.ranking;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
@@ -83,11 +84,12 @@ public final class ComplexityTexts {
         List<ComplexityCount> all = List.of(ComplexityCount.values());
         List<String> weighed = Formats.alike(all.stream().map(weights::of).toList(), 3);
         List<Line> lines = new ArrayList<>();
+        Iterator<String> weight = weighed.iterator();
         for (ComplexityCount count : all) {
             lines.add(
                     new Line(
                             count.words(),
-                            weighed.get(count.ordinal()),
+                            weight.next(),
                             ranked.stream()
                                     .map(a -> a.measures().complexity().count(count))
                                     .map(String::valueOf)

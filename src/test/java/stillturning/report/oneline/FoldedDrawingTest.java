@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Effort;
@@ -98,8 +99,8 @@ class FoldedDrawingTest {
         Diagram diagram = drawn(SANDPIPER.candidate("split-batteries").orElseThrow());
         Sheet sheet = OneLine.laidOut(without(diagram, "radio-breaker"), 1.3);
         assertEquals(
-                sheet.spots().get("transponder").box().x(),
-                sheet.spots().get("radio").box().x(),
+                Objects.requireNonNull(sheet.spots().get("transponder")).box().x(),
+                Objects.requireNonNull(sheet.spots().get("radio")).box().x(),
                 0.5);
     }
 }

@@ -238,7 +238,7 @@ public final class DrawArea implements Area {
 
     private void showBeside() {
         SidePanels beside = desk.settings().get().beside();
-        boolean adds = blank || beside.additions() && !(narrow() && beside.values());
+        boolean adds = blank || (beside.additions() && !(narrow() && beside.values()));
         boolean tells = beside.values() && !(narrow() && blank);
         adding.setSelected(adds);
         valuing.setSelected(tells);

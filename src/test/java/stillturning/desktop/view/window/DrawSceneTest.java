@@ -183,7 +183,7 @@ class DrawSceneTest {
                 OnScreen.on(
                         () ->
                                 find("#palette", ListView.class).lookupAll(".list-cell").stream()
-                                        .map(ListCell.class::cast)
+                                        .map(node -> (ListCell<?>) node)
                                         .filter(cell -> !cell.isEmpty())
                                         .map(ListCell::getHeight)
                                         .collect(Collectors.toSet()));
