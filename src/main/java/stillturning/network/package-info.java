@@ -23,6 +23,17 @@
  *       over the others alone: 50 to 69 of Sandpiper's 80 to 110 nets. The answer is held to
  *       Kirchhoff's law at every net all the same. Only nets with two neighbours at most go: a bus
  *       would join all that hangs on it. Held by {@code SolverPropertiesTest}.
+ *   <li><b>A network that drifts is looked for where its last points point to.</b> Charges move
+ *       little from solution to solution. The curve through the last three points, by how far the
+ *       charges have come, foretells the next so well that two steps are left of three; it is
+ *       forgotten at each event. Turned down: new slopes at once for all of these, which cost as
+ *       much, and after which two batteries on an isolator came to no end. Held by {@code
+ *       DriftingLawsTest}.
+ *   <li><b>From nothing, straight lines come first.</b> A diode that turns off walks down its
+ *       exponential by 27 mV a step, thirteen steps in a row. A line drawn anew where its current,
+ *       not its voltage, has led to is there after three to five. Where lines jump to and fro
+ *       between limits, only the first counts. Held by {@code SolverPropertiesTest}, which compares
+ *       points from any start.
  *   <li><b>A refusal is rarer than one state in 10,000.</b> Where every Newton way fails, {@code
  *       PseudoTransient} lets the network settle with a capacitor at each net, first from its
  *       nearly unloaded state, so that of several points the one with the loads at their power is

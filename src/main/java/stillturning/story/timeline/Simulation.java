@@ -235,6 +235,7 @@ final class Simulation {
             if (changed) {
                 margins.renew();
             }
+            assert changed || margins.isCurrent();
             boolean due = changed || earliest <= now.seconds;
             boolean crossed = cross();
             changed = ((due || crossed) && expire()) || crossed;
@@ -317,17 +318,17 @@ final class Simulation {
     }
 
     private void solve() throws UntoldStory {
-        try {
-            now.solver.solve();
-        } catch (NoOperatingPoint e) {
-            throw now.untold(e, plant.partAt(e.branch()));
-        }
+        solveNetwork();
         now.journal.solved();
     }
 
     private void resolve() throws UntoldStory {
+        layStores();
+        solveNetwork();
+    }
+
+    private void solveNetwork() throws UntoldStory {
         try {
-            layStores();
             now.solver.solve();
         } catch (NoOperatingPoint e) {
             throw now.untold(e, plant.partAt(e.branch()));

@@ -38,6 +38,14 @@
  *       their open-circuit curves, computed from the charges alone. The energy that flows is
  *       counted as 10 mW at least, since a dead aircraft only adds up rounding. Held by {@code
  *       BalanceTest} and {@code DeadAircraftTest}.
+ *   <li><b>Margins that can be said once are read together.</b> A device says what it watches while
+ *       its state lasts ({@code Watch}: a voltage, a current), and {@code MarginTable} reads all of
+ *       them in one pass. Where assertions are on, as in every test, each reading is held against
+ *       the device's own {@code margin}. What is a matter of yes or no is not asked within a step.
+ *   <li><b>An instant at which nothing happened costs a glance.</b> After a step only charges and
+ *       heats have moved, so laws, watches and deadlines stand as they did; whatever else changes
+ *       something settles twice in a row, and then all of it is taken anew. Held, where assertions
+ *       are on, by {@code MarginTable.isCurrent}; and by {@code FrozenReportsTest}.
  *   <li><b>A dip within a step is looked for</b> where the margins, read at the stages of the step,
  *       come nearer to 0 than they move about. Then the step is examined at every eighth. Shorter
  *       dips may be missed. Held by {@code AdvanceTest}.

@@ -10,6 +10,7 @@ public final class MarginTable {
 
     private final Device[] devices;
     private final Supplier<NodalSolver> network;
+    private final Watch[] watched;
     private final double[] margins;
 
     private final int[] ofVolts;
@@ -41,6 +42,7 @@ public final class MarginTable {
         int most = devices.length;
         this.devices = devices;
         this.network = network;
+        watched = new Watch[most];
         margins = new double[most];
         ofVolts = new int[most];
         from = new int[most];
@@ -69,6 +71,7 @@ public final class MarginTable {
         owns = 0;
         for (int i = 0; i < devices.length; i++) {
             Watch watch = devices[i].watch();
+            watched[i] = watch;
             if (watch instanceof Watch.OfAmps of) {
                 ofAmps[currents] = i;
                 branch[currents] = of.branch();
@@ -81,6 +84,16 @@ public final class MarginTable {
                 margins[i] = Device.NOTHING_TO_WATCH;
             }
         }
+    }
+
+    /** Whether every device still watches what was taken over last. */
+    public boolean isCurrent() {
+        for (int i = 0; i < devices.length; i++) {
+            if (devices[i].watch() != watched[i]) {
+                throw new AssertionError(devices[i] + " watches something else unasked");
+            }
+        }
+        return true;
     }
 
     private void add(int device, Watch.OfVolts watch) {
