@@ -13,6 +13,7 @@ final class Curves {
     private final double[] floorVolts;
     private final double[] siemens;
     private final double[] drawnAt;
+    private final double[] share;
     private int count;
 
     /**
@@ -24,6 +25,7 @@ final class Curves {
         floorVolts = new double[most];
         siemens = new double[most];
         drawnAt = new double[most];
+        share = new double[most];
     }
 
     void clear() {
@@ -45,6 +47,7 @@ final class Curves {
     void set(int place, BranchLaw its) {
         law[place] = its;
         floorVolts[place] = its.floorVolts();
+        share[place] = its instanceof DiodeDrop diode ? diode.share() : 0.0;
     }
 
     int branch(int place) {
@@ -109,7 +112,9 @@ final class Curves {
         if (its instanceof LimitedConductor channel) {
             return channel.ampsAt(across);
         }
-        return its instanceof DiodeDrop diode ? diode.ampsAt(across) : its.ampsAt(across);
+        return its instanceof DiodeDrop diode
+                ? diode.ampsAt(across, share[place])
+                : its.ampsAt(across);
     }
 
     /** Slope at a point of its law (S). */

@@ -1,7 +1,6 @@
 package stillturning.story.timeline;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -52,7 +51,6 @@ final class Simulation {
 
     private final Device[] waiting;
     private final BranchDevice[] placings;
-    private final CellDevice[] cells;
     private final Store[] stores;
     private final double[] setOutAt;
     private final Stateful[] heats;
@@ -104,7 +102,6 @@ final class Simulation {
         devices = all.toArray(Device[]::new);
         waiting = waits.toArray(Device[]::new);
         placings = layStanding();
-        cells = plant.cells().toArray(CellDevice[]::new);
         stores = plant.stores().toArray(Store[]::new);
         setOutAt = new double[stores.length];
         heats = plant.heats().toArray(Stateful[]::new);
@@ -209,7 +206,7 @@ final class Simulation {
      * its end, with every battery as cold or as warm as it may yet become, never does.
      */
     private boolean nothingHappensOnTheWayToFull() throws UntoldStory {
-        List<Outlook> outlooks = Arrays.stream(cells).map(Outlook::of).toList();
+        List<Outlook> outlooks = plant.cells().stream().map(Outlook::of).toList();
         boolean nothing = true;
         for (boolean warm : new boolean[] {false, true}) {
             outlooks.forEach(outlook -> outlook.end(warm));

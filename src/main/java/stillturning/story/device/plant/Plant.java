@@ -54,7 +54,7 @@ public final class Plant {
     private final Map<String, CoilDevice> coils = new LinkedHashMap<>();
     private final Map<String, SupplyDevice> supplies = new LinkedHashMap<>();
     private final Map<String, SupplyDevice> loads = new LinkedHashMap<>();
-    private final Map<String, Device> devices = new LinkedHashMap<>();
+    private final Map<String, Device> devices;
     private final List<BranchDevice> branchDevices = new ArrayList<>();
     private final List<CellDevice> cells = new ArrayList<>();
     private final List<GeneratorDevice> generators = new ArrayList<>();
@@ -64,6 +64,7 @@ public final class Plant {
 
     public Plant(Circuit circuit, BranchLayout layout, Situation now) {
         this.circuit = circuit;
+        this.devices = new LinkedHashMap<>(3 * layout.seats.size());
         this.now = now;
         layout.seats.forEach(this::addCoil);
         now.aircraft.loads().forEach(need -> needs.put(need.id(), need));
