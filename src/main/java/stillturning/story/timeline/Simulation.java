@@ -151,14 +151,14 @@ final class Simulation {
 
     /** The device of this name; for what only a fault has, the first of the same part. */
     Optional<Device> likeness(String name) {
-        String part = name.substring(0, name.indexOf('/') + 1);
-        return Optional.ofNullable(byName.get(name))
-                .or(
-                        () ->
-                                byName.entrySet().stream()
-                                        .filter(e -> !part.isEmpty() && e.getKey().startsWith(part))
-                                        .map(Map.Entry::getValue)
-                                        .findFirst());
+        Optional<Device> same = Optional.ofNullable(byName.get(name));
+        String part = same.isPresent() ? "" : name.substring(0, name.indexOf('/') + 1);
+        return part.isEmpty()
+                ? same
+                : byName.entrySet().stream()
+                        .filter(e -> e.getKey().startsWith(part))
+                        .map(Map.Entry::getValue)
+                        .findFirst();
     }
 
     /** Lets delays run out with charges and heats standing still, as before a flight. */

@@ -329,8 +329,8 @@ public final class Plant {
                 circuit.placed().stream()
                         .anyMatch(
                                 p ->
-                                        p.part().equals(seat.placed().part())
-                                                && p.element() instanceof Contact);
+                                        p.element() instanceof Contact
+                                                && p.part().equals(seat.placed().part()));
         return new CoilDevice(seat.placed(), coil, seat.branch(), movesContacts, now);
     }
 

@@ -18,6 +18,7 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -147,7 +148,11 @@ class WholeJobTest {
                     return true;
                 });
         screen().settle();
-        press("#draw-adding");
+        OnScreen.on(
+                () -> {
+                    find("#draw-adding", ToggleButton.class).fire();
+                    return true;
+                });
         enter("#palette-search", "battery");
         screen().settle();
         String ground = returnOfTheBattery();
