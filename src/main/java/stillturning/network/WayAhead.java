@@ -14,6 +14,9 @@ final class WayAhead {
     /** Points nearer to each other than this part of the way say nothing of a curve. */
     private static final double NEAR = 1e-3;
 
+    /** Solutions of one network differ by less than this. */
+    private static final double SAME_VOLTS = 1e-7;
+
     private final double[][] volts;
     private final double[] place = new double[MOST];
     private final double[] weight = new double[MOST];
@@ -32,13 +35,22 @@ final class WayAhead {
      * @param goesOn whether it goes on from the last, where the last point was
      */
     void begin(double[] here, boolean goesOn) {
-        if (goesOn) {
+        // of two points that a network has, the way stays with the one where it begins
+        if (goesOn && isLatest(here)) {
             setOut = latest;
         } else {
             known = 0;
             setOut = 0;
             remember(here, 0);
         }
+    }
+
+    private boolean isLatest(double[] here) {
+        double apart = known > 0 ? 0.0 : Double.POSITIVE_INFINITY;
+        for (int k = 0; k < here.length; k++) {
+            apart = Math.max(apart, Math.abs(here[k] - volts[0][k]));
+        }
+        return apart <= SAME_VOLTS;
     }
 
     /** A point was found so far from where the way began. */

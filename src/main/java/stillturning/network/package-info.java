@@ -25,10 +25,11 @@
  *       would join all that hangs on it. Held by {@code SolverPropertiesTest}.
  *   <li><b>A network that drifts is looked for where its last points point to.</b> Charges move
  *       little from solution to solution. The curve through the last three points, by how far the
- *       charges have come, foretells the next so well that two steps are left of three; it is
- *       forgotten at each event. Turned down: new slopes at once for all of these, which cost as
- *       much, and after which two batteries on an isolator came to no end. Held by {@code
- *       DriftingLawsTest}.
+ *       charges have come, foretells the next so well that two steps are left of three. It is
+ *       forgotten at each event, and where a way does not begin at the last point: a look ahead may
+ *       leave a network at the other of two points that it has, and a story that tells both in turn
+ *       comes to no end. Turned down: new slopes at once, which cost as much as they spare. Held by
+ *       {@code DriftingLawsTest} and {@code ConditionsTest}.
  *   <li><b>From nothing, straight lines come first.</b> A diode that turns off walks down its
  *       exponential by 27 mV a step, thirteen steps in a row. A line drawn anew where its current,
  *       not its voltage, has led to is there after three to five. Where lines jump to and fro

@@ -1,5 +1,6 @@
 package stillturning.network;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -58,6 +59,22 @@ class DriftingLawsTest {
         solver.solve(1);
         assertSamePoint(fromNothing(11.0), solver);
         assertTrue(solver.worstKclAmps() < Newton.PROMISED_AMPS);
+    }
+
+    @Test
+    void aWayGoesOnFromItsLastPointAndFromNoOther() {
+        WayAhead ahead = new WayAhead(2);
+        ahead.begin(new double[] {12, 0}, false);
+        ahead.found(new double[] {11, 0}, 1);
+        double[] there = {7, 0};
+        ahead.begin(new double[] {11, 0}, true);
+        ahead.foretell(there, 0, 1);
+        assertArrayEquals(new double[] {10, 0}, there, 1e-12);
+        // at the other of two points that a network may have, the curve of the first says nothing
+        ahead.begin(new double[] {9, 0}, true);
+        there[0] = 7;
+        ahead.foretell(there, 0, 1);
+        assertArrayEquals(new double[] {7, 0}, there, 0);
     }
 
     private static NodalSolver fromNothing(double volts) throws NoOperatingPoint {
