@@ -1,9 +1,6 @@
 package stillturning.network;
 
 import stillturning.network.law.BranchLaw;
-import stillturning.network.law.ConstantPower;
-import stillturning.network.law.DiodeDrop;
-import stillturning.network.law.LimitedConductor;
 
 /** The branches of a network that an iteration goes over, each at its place in the row. */
 final class Curves {
@@ -13,7 +10,6 @@ final class Curves {
     private final double[] floorVolts;
     private final double[] siemens;
     private final double[] drawnAt;
-    private final double[] share;
     private int count;
 
     /**
@@ -25,7 +21,6 @@ final class Curves {
         floorVolts = new double[most];
         siemens = new double[most];
         drawnAt = new double[most];
-        share = new double[most];
     }
 
     void clear() {
@@ -47,7 +42,6 @@ final class Curves {
     void set(int place, BranchLaw its) {
         law[place] = its;
         floorVolts[place] = its.floorVolts();
-        share[place] = its instanceof DiodeDrop diode ? diode.share() : 0.0;
     }
 
     int branch(int place) {
@@ -104,30 +98,11 @@ final class Curves {
 
     /** Current at a voltage across it (A). */
     double amps(int place, double across) {
-        BranchLaw its = law[place];
-        // called by name, the usual ones cost half of a call through the interface
-        if (its instanceof ConstantPower load) {
-            return load.ampsAt(across);
-        }
-        if (its instanceof LimitedConductor channel) {
-            return channel.ampsAt(across);
-        }
-        return its instanceof DiodeDrop diode
-                ? diode.ampsAt(across, share[place])
-                : its.ampsAt(across);
+        return law[place].ampsAt(across);
     }
 
     /** Slope at a point of its law (S). */
     double siemens(int place, double across, double amps) {
-        BranchLaw its = law[place];
-        if (its instanceof ConstantPower load) {
-            return load.siemensAt(across, amps);
-        }
-        if (its instanceof LimitedConductor channel) {
-            return channel.siemensAt(across, amps);
-        }
-        return its instanceof DiodeDrop diode
-                ? diode.siemensAt(across, amps)
-                : its.siemensAt(across, amps);
+        return law[place].siemensAt(across, amps);
     }
 }

@@ -27,24 +27,10 @@ public record DiodeDrop(double saturationAmps, double emissionVolts, double ohms
 
     @Override
     public double ampsAt(double volts) {
-        return ampsAt(volts, share());
-    }
-
-    /**
-     * The same for who asks again and again.
-     *
-     * @param share what {@link #share} gives
-     */
-    public double ampsAt(double volts, double share) {
         double scale = emissionVolts / ohms;
-        double x = share + volts / emissionVolts;
+        double part = saturationAmps / scale;
+        double x = Math.log(part) + part + volts / emissionVolts;
         return scale * WrightOmega.of(x) - saturationAmps + LEAK_SIEMENS * volts;
-    }
-
-    /** What its saturation current and its resistance have to say at every voltage. */
-    public double share() {
-        double part = saturationAmps * ohms / emissionVolts;
-        return Math.log(part) + part;
     }
 
     @Override

@@ -78,11 +78,16 @@ public final class MarginTable {
                 perAmp[currents++] = of.perAmp();
             } else if (watch instanceof Watch.OfVolts of) {
                 add(i, of);
-            } else if (watch == Watch.Plain.OWN) {
-                own[owns++] = i;
-            } else {
-                margins[i] = Device.NOTHING_TO_WATCH;
+            } else if (watch instanceof Watch.Plain plain) {
+                add(i, plain);
             }
+        }
+    }
+
+    private void add(int device, Watch.Plain watch) {
+        switch (watch) {
+            case NOTHING -> margins[device] = Device.NOTHING_TO_WATCH;
+            case OWN -> own[owns++] = device;
         }
     }
 
