@@ -27,7 +27,7 @@ final class Newton {
     /** After a step as short as this, of which so little is left, the next is none. */
     private static final double SURE_VOLTS = AIMED_VOLTS / SERVES;
 
-    /** After a step as short as this, of which no more than so much is left, neither. */
+    /** After a step as short as this, a hundredth of the residual may be left. */
     private static final double SHORT_VOLTS = 10 * AIMED_VOLTS;
 
     private static final double SHRINKS = 0.01;

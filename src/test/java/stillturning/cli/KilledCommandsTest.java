@@ -17,6 +17,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.OwnProcess;
 import stillturning.bench.Thorough;
 import stillturning.cli.terminal.ExitCode;
 
@@ -166,15 +167,7 @@ class KilledCommandsTest {
 
     private void kill(Path here, int seed, int afterMillis) throws Exception {
         Process writers =
-                new ProcessBuilder(
-                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                                "-XX:+UseSerialGC",
-                                "-XX:TieredStopAtLevel=1",
-                                "-cp",
-                                System.getProperty("java.class.path"),
-                                Writers.class.getName(),
-                                here.toString(),
-                                String.valueOf(seed))
+                OwnProcess.of(Writers.class, here.toString(), String.valueOf(seed))
                         .redirectError(folder.resolve("said").toFile())
                         .start();
         try (var said = writers.inputReader()) {

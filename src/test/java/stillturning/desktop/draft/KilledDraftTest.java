@@ -19,6 +19,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.OwnProcess;
 import stillturning.bench.Thorough;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.desktop.viewmodel.SettingsFile;
@@ -158,13 +159,8 @@ class KilledDraftTest {
         Path said = kept.resolve("said");
         Path told = kept.resolve("told");
         Process editing =
-                new ProcessBuilder(
-                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                                "-XX:+UseSerialGC",
-                                "-XX:TieredStopAtLevel=1",
-                                "-cp",
-                                System.getProperty("java.class.path"),
-                                Editing.class.getName(),
+                OwnProcess.of(
+                                Editing.class,
                                 study.toString(),
                                 kept.toString(),
                                 String.valueOf(seed))

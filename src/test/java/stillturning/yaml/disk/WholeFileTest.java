@@ -24,6 +24,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.OwnProcess;
 
 class WholeFileTest {
 
@@ -103,15 +104,7 @@ class WholeFileTest {
         SplittableRandom random = new SplittableRandom(5);
         for (int i = 0; i < 8; i++) {
             byte[] before = Files.readAllBytes(file);
-            Process writer =
-                    new ProcessBuilder(
-                                    Path.of(System.getProperty("java.home"), "bin", "java")
-                                            .toString(),
-                                    "-cp",
-                                    System.getProperty("java.class.path"),
-                                    Writer.class.getName(),
-                                    file.toString())
-                            .start();
+            Process writer = OwnProcess.of(Writer.class, file.toString()).start();
             while (writer.isAlive() && Arrays.equals(before, Files.readAllBytes(file))) {
                 Thread.onSpinWait();
             }

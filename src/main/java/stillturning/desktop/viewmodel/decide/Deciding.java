@@ -23,6 +23,7 @@ import stillturning.desktop.viewmodel.offer.OfferedDrawings;
 import stillturning.desktop.viewmodel.offer.Trouble;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
+import stillturning.quantity.UnitSystem;
 import stillturning.report.LeaderFirmness;
 import stillturning.report.RankingOrder;
 import stillturning.report.Spoken;
@@ -73,11 +74,11 @@ public final class Deciding {
     public Deciding(Desk desk, OfferedDrawings offers) {
         this.desk = desk;
         this.offers = offers;
-        sideBySide = new SideBySide(() -> desk.settings().get().units());
+        sideBySide = new SideBySide(this::units);
         facing = new Facing(desk, sideBySide);
         answering = new Answering(desk);
         exploring = new Exploring(desk, offers);
-        departures = new DepartureView(() -> desk.settings().get().units());
+        departures = new DepartureView(this::units);
         complexity = Bindings.createObjectBinding(this::complexityNow, desk.results());
         desk.results().addListener((value, from, to) -> take());
         desk.read().addListener((value, from, to) -> tell());
@@ -249,14 +250,7 @@ public final class Deciding {
 
     private List<RankRow> rows() {
         return now.get()
-                .flatMap(
-                        a ->
-                                stated().map(
-                                                before ->
-                                                        RankRow.of(
-                                                                a,
-                                                                before,
-                                                                desk.settings().get().units())))
+                .flatMap(a -> stated().map(before -> RankRow.of(a, before, units())))
                 .orElse(List.of());
     }
 
@@ -270,16 +264,14 @@ public final class Deciding {
     private void draw() {
         tradeOff.set(
                 stated().filter(a -> !a.appraisals().isEmpty())
-                        .map(
-                                a ->
-                                        TradeOff.of(
-                                                a,
-                                                across.get(),
-                                                upwards.get(),
-                                                desk.settings().get().units())));
+                        .map(a -> TradeOff.of(a, across.get(), upwards.get(), units())));
     }
 
     private void tell() {
         notice.set(DecideNotice.of(desk, weights.now()));
+    }
+
+    private UnitSystem units() {
+        return desk.settings().get().units();
     }
 }

@@ -22,6 +22,7 @@ import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.files.edit.CandidateEdits;
 import stillturning.files.edit.ChangeRefused;
+import stillturning.quantity.UnitSystem;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
@@ -144,7 +145,7 @@ public final class PropertySheet {
     }
 
     private String written(FormField field) {
-        return field.text().map(t -> field.shown(t, desk.settings().get().units())).orElse("");
+        return field.text().map(t -> field.shown(t, units())).orElse("");
     }
 
     /** Adds one more entry, to be filled in. */
@@ -263,11 +264,13 @@ public final class PropertySheet {
                 form.path(),
                 key.replace('-', ' '),
                 kept.orElse(text),
-                field.otherwise()
-                        .map(t -> field.shown(t, desk.settings().get().units()))
-                        .orElse(""),
+                field.otherwise().map(t -> field.shown(t, units())).orElse(""),
                 kept.or(field::text)
                         .filter(t -> !field.input().hasFormOfItsOwn())
                         .flatMap(t -> field.check(t).fault()));
+    }
+
+    private UnitSystem units() {
+        return desk.settings().get().units();
     }
 }

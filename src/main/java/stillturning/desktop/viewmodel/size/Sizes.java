@@ -25,6 +25,7 @@ import stillturning.files.ReadStudy;
 import stillturning.files.finding.PartPlace;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.quantity.UnitSystem;
 import stillturning.report.sizes.SelectivityTable;
 import stillturning.report.sizes.SizeFiles;
 import stillturning.report.sizes.SizeTables;
@@ -171,9 +172,7 @@ public final class Sizes {
 
     /** Text of each file for a spreadsheet, by its name; none before sizes are known. */
     public Map<String, String> files() {
-        return report.get()
-                .map(r -> SizeFiles.of(List.of(r), desk.settings().get().units()))
-                .orElse(Map.of());
+        return report.get().map(r -> SizeFiles.of(List.of(r), units())).orElse(Map.of());
     }
 
     /**
@@ -240,12 +239,7 @@ public final class Sizes {
         report.set(now);
         findings.setAll(
                 made.get()
-                        .map(
-                                m ->
-                                        FindingRows.of(
-                                                m.report(),
-                                                m.from(),
-                                                desk.settings().get().units()))
+                        .map(m -> FindingRows.of(m.report(), m.from(), units()))
                         .orElse(List.of()));
         tables.setAll(now.map(this::allTables).orElse(List.of()));
         headline.set(now.map(Sizes::words).orElse(""));
@@ -254,9 +248,9 @@ public final class Sizes {
 
     private List<Table<?>> allTables(SizingReport of) {
         return Stream.of(
-                        SizeTables.of(of, desk.settings().get().units()).stream(),
+                        SizeTables.of(of, units()).stream(),
                         selectivity(of),
-                        SizeTables.lists(of, desk.settings().get().units()).stream())
+                        SizeTables.lists(of, units()).stream())
                 .flatMap(tables -> tables)
                 .filter(t -> !t.cells().isEmpty())
                 .toList();
@@ -294,5 +288,9 @@ public final class Sizes {
                 : untold
                         + " failures could not be computed, and their currents are missing: "
                         + String.join("; ", report.get().orElseThrow().untold());
+    }
+
+    private UnitSystem units() {
+        return desk.settings().get().units();
     }
 }

@@ -112,9 +112,13 @@ public final class MarginTable {
 
     /** Reads them at the present operating point; what devices must be asked for, too. */
     double[] read() {
+        return readAsking(own, owns);
+    }
+
+    private double[] readAsking(int[] which, int count) {
         readVoltsAndAmps();
-        for (int i = 0; i < owns; i++) {
-            margins[own[i]] = devices[own[i]].margin();
+        for (int i = 0; i < count; i++) {
+            margins[which[i]] = devices[which[i]].margin();
         }
         assert agree();
         return margins;
@@ -133,12 +137,7 @@ public final class MarginTable {
 
     /** Reads them while nothing happens. */
     double[] readFollowed() {
-        readVoltsAndAmps();
-        for (int i = 0; i < follows; i++) {
-            margins[followed[i]] = devices[followed[i]].margin();
-        }
-        assert agree();
-        return margins;
+        return readAsking(followed, follows);
     }
 
     /** The lowest of all. */
