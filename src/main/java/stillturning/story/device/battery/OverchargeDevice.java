@@ -14,9 +14,16 @@ import stillturning.story.device.Stateful;
  */
 public final class OverchargeDevice implements Device, Stateful {
 
+    /** It begins and ends to be followed at this rate, at which it does not stand still (1/s). */
+    private static final double BEGINS_PER_SECOND = 2e-9;
+
     private final CellDevice cell;
     private final Situation now;
     private double gassed;
+
+    /** What begins or ends between two events would be missed, or counted too long. */
+    private boolean gassing;
+
     private boolean told;
     private boolean ruined;
 
@@ -35,17 +42,15 @@ public final class OverchargeDevice implements Device, Stateful {
         if (ruined) {
             return NOTHING_TO_WATCH;
         }
-        return told ? 1 - gassed : -harmfulAmps();
+        double more = harmfulAmps() - BEGINS_PER_SECOND * borneCoulombs();
+        return gassing ? Math.min(1 - gassed, more) : -more;
     }
 
     @Override
     public void cross() {
-        if (!told) {
-            told = true;
-            now.log(
-                    StoryEvent.Kind.BATTERY_GASSES,
-                    cell.placed().part(),
-                    "is overcharged: " + EventWords.volts(cell.volts()) + " make it gas");
+        if (!gassing || gassed < 1) {
+            gassing = !gassing;
+            tellOnce();
             return;
         }
         ruined = true;
@@ -54,6 +59,16 @@ public final class OverchargeDevice implements Device, Stateful {
                 cell.placed().part(),
                 "is lost for good: half of its capacity has turned to gas");
         cell.disconnect();
+    }
+
+    private void tellOnce() {
+        if (!told) {
+            told = true;
+            now.log(
+                    StoryEvent.Kind.BATTERY_GASSES,
+                    cell.placed().part(),
+                    "is overcharged: " + EventWords.volts(cell.volts()) + " make it gas");
+        }
     }
 
     /** Current that becomes gas, above what does no harm (A). */
@@ -66,6 +81,7 @@ public final class OverchargeDevice implements Device, Stateful {
     public void adopt(Device healthy) {
         if (healthy instanceof OverchargeDevice then) {
             gassed = then.gassed;
+            gassing = then.gassing;
             told = then.told;
             ruined = then.ruined;
         }
@@ -84,7 +100,11 @@ public final class OverchargeDevice implements Device, Stateful {
     @Override
     public double perSecond() {
         double harm = ruined ? 0 : Math.max(0, harmfulAmps());
-        return harm / (Overcharge.BORNE_SHARE * cell.cell().capacity().coulombs());
+        return harm / borneCoulombs();
+    }
+
+    private double borneCoulombs() {
+        return Overcharge.BORNE_SHARE * cell.cell().capacity().coulombs();
     }
 
     @Override
