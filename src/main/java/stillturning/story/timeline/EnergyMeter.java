@@ -116,11 +116,16 @@ final class EnergyMeter implements Integrator.Follower {
             amps[stage][i] = stores[i].dischargeAmps();
             if (stage == 0) {
                 chargeBefore[i] = stores[i].value();
-                moves[i] = Math.abs(stores[i].perSecond()) > Simulation.STANDSTILL;
+                moves[i] = movesNow(stores[i]);
             }
-            using[stage][i] = moves[i] ? -stores[i].perSecond() : 0;
-            storing[stage][i] = moves[i] ? stores[i].storingWatts() : 0;
+            boolean flows = moves[i] || movesNow(stores[i]);
+            using[stage][i] = flows ? -stores[i].perSecond() : 0;
+            storing[stage][i] = flows ? stores[i].storingWatts() : 0;
         }
+    }
+
+    private static boolean movesNow(Store store) {
+        return Math.abs(store.perSecond()) > Simulation.STANDSTILL;
     }
 
     @Override

@@ -20,7 +20,6 @@ import stillturning.story.timeline.stride.Advance;
 import stillturning.story.timeline.stride.DipCheck;
 import stillturning.story.timeline.stride.Integrator;
 import stillturning.story.timeline.stride.MarginTable;
-import stillturning.story.timeline.stride.RungeKuttaPair;
 import stillturning.story.timeline.stride.StepLimits;
 
 /**
@@ -55,6 +54,8 @@ final class Simulation {
     private final double[] setOutAt;
     private final Stateful[] heats;
     private final List<Stateful> moving = new ArrayList<>();
+
+    private final List<Store> standing = new ArrayList<>();
     private final MarginTable margins;
     private final Chatter chatter;
     private final Integrator integrator;
@@ -107,13 +108,15 @@ final class Simulation {
         heats = plant.heats().toArray(Stateful[]::new);
         chatter = new Chatter(acting.toArray(String[]::new), devices, now);
         margins = new MarginTable(devices, () -> now.solver);
-        DipCheck dips = new DipCheck(margins, stride.pair().places);
+        DipCheck dips = new DipCheck(margins, stride.pair());
         integrator =
                 new Integrator(
                         stride.pair(),
                         stores.length + heats.length,
+                        STANDSTILL,
                         this::solveOnTheWay,
-                        new Followers(meter, dips, stride.pair()));
+                        meter,
+                        dips);
         advance = new Advance(integrator, dips, stride);
     }
 
@@ -128,21 +131,6 @@ final class Simulation {
             }
         }
         return changing.toArray(BranchDevice[]::new);
-    }
-
-    /** Energy and margins are read at the same stages. */
-    private record Followers(EnergyMeter meter, DipCheck dips, RungeKuttaPair pair)
-            implements Integrator.Follower {
-        @Override
-        public void read(int stage) {
-            meter.read(stage);
-            dips.read(pair.place(stage));
-        }
-
-        @Override
-        public void taken(double seconds, double[] weights) {
-            meter.taken(seconds, weights);
-        }
     }
 
     Map<String, Device> devices() {
@@ -302,9 +290,12 @@ final class Simulation {
 
     private void findMoving() {
         moving.clear();
+        standing.clear();
         for (Store store : stores) {
             if (Math.abs(store.perSecond()) > STANDSTILL) {
                 moving.add(store);
+            } else {
+                standing.add(store);
             }
         }
         for (Stateful heat : heats) {
@@ -342,7 +333,7 @@ final class Simulation {
                 now.seconds = limit;
             } else {
                 setOut();
-                now.seconds = advance.from(now.seconds, limit, moving);
+                now.seconds = advance.from(now.seconds, limit, moving, standing);
                 stepped();
             }
         } catch (NoOperatingPoint e) {

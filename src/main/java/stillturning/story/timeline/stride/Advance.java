@@ -43,10 +43,13 @@ public final class Advance {
     /**
      * One accepted step, cut short at the first event. The network is solved at its start, and no
      * event is due there. Returns the time reached (s).
+     *
+     * @param standing stores that stand still: one behind a diode may begin to give on the way
      */
-    public double from(double seconds, double limit, List<Stateful> moving)
+    public double from(
+            double seconds, double limit, List<Stateful> moving, List<? extends Stateful> standing)
             throws NoOperatingPoint {
-        integrator.begin(moving);
+        integrator.begin(moving, standing);
         double serves = Math.min(stride.longestSeconds(), servedSeconds);
         double left = limit - seconds;
         double step = Math.min(left, Math.min(serves, guess(moving)));

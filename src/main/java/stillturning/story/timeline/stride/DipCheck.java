@@ -7,7 +7,7 @@ import stillturning.story.device.Device;
  * way: the start, the stages of the Runge–Kutta step, the end. A margin that stays farther from 0
  * than it moved about cannot have been there unless it moved as far again unseen.
  */
-public final class DipCheck {
+public final class DipCheck implements Integrator.Follower {
 
     /** A margin that only rose or only fell counts if it comes this near to 0, in its own way. */
     private static final double NEAR = 1.0 / 16;
@@ -18,29 +18,32 @@ public final class DipCheck {
     /** What margins differ by from solution to solution. */
     private static final double NOISE = 1e-9;
 
+    private final RungeKuttaPair pair;
     private final MarginTable margins;
     private final int[] moving;
     private final double[][] readings;
     private int count;
 
     /**
-     * @param most largest number of readings on one way
+     * @param pair says where its stages are on the way
      */
-    public DipCheck(MarginTable margins, int most) {
+    public DipCheck(MarginTable margins, RungeKuttaPair pair) {
+        this.pair = pair;
         this.margins = margins;
         this.moving = new int[margins.count()];
-        this.readings = new double[most][margins.count()];
+        this.readings = new double[pair.places][margins.count()];
     }
 
     /**
-     * Takes the reading of this number on the way. That at the start, 0, also finds out which
-     * margins can move: between events, a yes or no stays what it is.
+     * Takes the reading at a stage, or of this number on the way. That at the start, 0, also finds
+     * out which margins can move: between events, a yes or no stays what it is.
      */
-    public void read(int place) {
-        if (place == 0) {
+    @Override
+    public void read(int stage) {
+        if (stage == 0) {
             findMoving();
         } else {
-            now(readings[place]);
+            now(readings[pair.place(stage)]);
         }
     }
 
@@ -56,6 +59,9 @@ public final class DipCheck {
             }
         }
     }
+
+    @Override
+    public void taken(double seconds, double[] weights) {}
 
     /** The lowest margin at the present operating point of those that can move. */
     double lowest() {

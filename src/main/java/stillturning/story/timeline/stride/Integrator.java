@@ -33,8 +33,9 @@ public final class Integrator {
     }
 
     private final RungeKuttaPair pair;
+    private final double standstill;
     private final Network network;
-    private final Follower follower;
+    private final Follower[] followers;
     private final double[] weights;
     private final Stateful[] states;
     private final double[] start;
@@ -43,35 +44,60 @@ public final class Integrator {
     private double length;
     private int count;
 
+    /** From this state on they stand still. */
+    private int stand;
+
     /**
      * @param most largest number of states that it is ever asked to carry
+     * @param standstill what changes no faster stands still (1/s)
      */
-    public Integrator(RungeKuttaPair pair, int most, Network network, Follower follower) {
+    public Integrator(
+            RungeKuttaPair pair,
+            int most,
+            double standstill,
+            Network network,
+            Follower... followers) {
+        this.standstill = standstill;
         this.pair = pair;
         this.weights = new double[pair.stages];
         this.network = network;
-        this.follower = follower;
+        this.followers = followers;
         this.states = new Stateful[most];
         this.start = new double[most];
         this.end = new double[most];
         this.slopes = new double[pair.stages][most];
     }
 
-    /** Makes the present values and slopes of these states the start of the next trials. */
-    void begin(List<Stateful> moving) {
-        count = moving.size();
-        for (int i = 0; i < count; i++) {
-            states[i] = moving.get(i);
-            start[i] = states[i].value();
-            slopes[0][i] = states[i].perSecond();
-        }
-        follower.read(0);
+    /**
+     * Makes the present values and slopes of these states the start of the next trials.
+     *
+     * @param standing what stands still, and goes on so until it would move faster than that
+     */
+    void begin(List<? extends Stateful> moving, List<? extends Stateful> standing) {
+        count = 0;
+        stand = Integer.MAX_VALUE;
+        moving.forEach(this::carry);
+        stand = count;
+        standing.forEach(this::carry);
+        tellRead(0);
+    }
+
+    private void carry(Stateful state) {
+        states[count] = state;
+        start[count] = state.value();
+        slopes[0][count] = slope(count);
+        count++;
+    }
+
+    private double slope(int state) {
+        double slope = states[state].perSecond();
+        return state < stand || Math.abs(slope) > standstill ? slope : 0;
     }
 
     /** Goes on while nothing moves (s). */
     public void rest(double seconds) {
-        follower.read(0);
-        follower.taken(seconds, TO_END);
+        tellRead(0);
+        tellTaken(seconds, TO_END);
     }
 
     /**
@@ -84,7 +110,7 @@ public final class Integrator {
         aside(seconds);
         double bend = 0;
         for (int i = 0; i < count; i++) {
-            slopes[1][i] = states[i].perSecond();
+            slopes[1][i] = slope(i);
             bend = Math.max(bend, Math.abs(slopes[1][i] - slopes[0][i]) * seconds / 2);
         }
         return bend;
@@ -104,8 +130,8 @@ public final class Integrator {
             states[i].value(start[i] + seconds * (slopes[0][i] + slopes[1][i]) / 2);
         }
         network.solve();
-        follower.read(1);
-        follower.taken(seconds, BOTH_ENDS);
+        tellRead(1);
+        tellTaken(seconds, BOTH_ENDS);
     }
 
     /**
@@ -143,9 +169,9 @@ public final class Integrator {
             }
             network.solve();
             for (int i = 0; i < count; i++) {
-                slopes[stage][i] = states[i].perSecond();
+                slopes[stage][i] = slope(i);
             }
-            follower.read(stage);
+            tellRead(stage);
         }
         length = seconds;
         double worst = 0;
@@ -169,7 +195,19 @@ public final class Integrator {
             double bow = ahead + t * (behind - ahead + (1 - t) * pair.between[stage]);
             weights[stage] = across + (1 - t) * bow;
         }
-        follower.taken(seconds, weights);
+        tellTaken(seconds, weights);
+    }
+
+    private void tellRead(int stage) {
+        for (Follower follower : followers) {
+            follower.read(stage);
+        }
+    }
+
+    private void tellTaken(double seconds, double[] by) {
+        for (Follower follower : followers) {
+            follower.taken(seconds, by);
+        }
     }
 
     private double sum(double[] coefficients, int state) {

@@ -78,7 +78,7 @@ public final class RungeKuttaPair {
     final int stages;
 
     /** Readings on the way: what is foretold of the end gives way to the end itself. */
-    public final int places;
+    final int places;
 
     private RungeKuttaPair(int order, double[][] ways, double[] error, double[] between) {
         this.ways = ways;
@@ -103,7 +103,7 @@ public final class RungeKuttaPair {
     }
 
     /** Which reading on the way a stage is. */
-    public int place(int stage) {
+    int place(int stage) {
         return Math.min(stage, places - 1);
     }
 

@@ -127,24 +127,14 @@ class AdvanceTest {
         RungeKuttaPair pair = stride.pair();
         MarginTable margins = new MarginTable(new Device[] {watching}, AdvanceTest::noNetwork);
         margins.renew();
-        DipCheck dips = new DipCheck(margins, pair.places);
-        Integrator.Follower reading =
-                new Integrator.Follower() {
-                    @Override
-                    public void read(int stage) {
-                        dips.read(pair.place(stage));
-                    }
-
-                    @Override
-                    public void taken(double seconds, double[] weights) {}
-                };
-        return new Advance(new Integrator(pair, 1, () -> {}, reading), dips, stride);
+        DipCheck dips = new DipCheck(margins, pair);
+        return new Advance(new Integrator(pair, 1, 0, () -> {}, dips), dips, stride);
     }
 
     @Test
     void anEventIsFoundToANanosecond() throws NoOperatingPoint {
         Kinked charge = new Kinked(-0.01);
-        double reached = advance(charge, 0.25).from(0, 1000, List.of(charge));
+        double reached = advance(charge, 0.25).from(0, 1000, List.of(charge), List.of());
         assertEquals(75, reached, 1.1e-9);
         assertTrue(charge.value() < 0.25);
     }
@@ -155,7 +145,8 @@ class AdvanceTest {
             throws NoOperatingPoint {
         Kinked charge = new Kinked(-0.01);
         // 12 s below 0 of an uninterrupted way of 80 s; at both its ends far above
-        double reached = advance(new Nearby(charge, value, 0.06)).from(0, 80, List.of(charge));
+        double reached =
+                advance(new Nearby(charge, value, 0.06)).from(0, 80, List.of(charge), List.of());
         assertEquals((1 - value - 0.06) / 0.01, reached, 1.1e-9);
     }
 
@@ -164,7 +155,7 @@ class AdvanceTest {
     void aQuickStepSeesADipToo(double value) throws NoOperatingPoint {
         Kinked charge = new Kinked(-0.01);
         Nearby dip = new Nearby(charge, value, 0.06);
-        double reached = advance(dip, StepLimits.QUICK).from(0, 80, List.of(charge));
+        double reached = advance(dip, StepLimits.QUICK).from(0, 80, List.of(charge), List.of());
         assertEquals((1 - value - 0.06) / 0.01, reached, 2 * 80e-6);
     }
 
@@ -172,7 +163,7 @@ class AdvanceTest {
     void aQuickStepFindsAnEventToAMillionthOfItself() throws NoOperatingPoint {
         Kinked charge = new Kinked(-0.01);
         Watch watch = new Watch(charge, 0.25);
-        double reached = advance(watch, StepLimits.QUICK).from(0, 1000, List.of(charge));
+        double reached = advance(watch, StepLimits.QUICK).from(0, 1000, List.of(charge), List.of());
         assertEquals(75, reached, 1.1 * 100e-6);
         assertTrue(charge.value() < 0.25);
     }
@@ -180,7 +171,7 @@ class AdvanceTest {
     @Test
     void aLimitIsMetExactly() throws NoOperatingPoint {
         Kinked charge = new Kinked(-0.01);
-        assertEquals(30, advance(charge, 0.25).from(0, 30, List.of(charge)));
+        assertEquals(30, advance(charge, 0.25).from(0, 30, List.of(charge), List.of()));
         assertEquals(0.7, charge.value(), 1e-12);
     }
 
@@ -191,7 +182,7 @@ class AdvanceTest {
         double seconds = 0;
         int steps = 0;
         while (charge.value() >= 0.25 && steps < 100) {
-            seconds = advance.from(seconds, 1000, List.of(charge));
+            seconds = advance.from(seconds, 1000, List.of(charge), List.of());
             steps++;
         }
         assertTrue(steps < 40, steps + " steps");
@@ -202,7 +193,7 @@ class AdvanceTest {
     @Test
     void whatCreepsOverAnEdgeGetsOverIt() throws NoOperatingPoint {
         Creeping charge = new Creeping();
-        double seconds = advance(new Watch(charge, 0.9)).from(0, 1000, List.of(charge));
+        double seconds = advance(new Watch(charge, 0.9)).from(0, 1000, List.of(charge), List.of());
         assertTrue(charge.value() < 0.9, "still at the edge after " + seconds + " s");
         assertTrue(seconds < 1e-5, seconds + " s");
     }

@@ -53,8 +53,8 @@ class IntegratorTest {
             RungeKuttaPair pair, DoubleUnaryOperator rate, double exact, double seconds)
             throws NoOperatingPoint {
         Quantity quantity = new Quantity(1, rate);
-        Integrator integrator = new Integrator(pair, 1, () -> {}, new Heedless());
-        integrator.begin(List.of(quantity));
+        Integrator integrator = new Integrator(pair, 1, 0, () -> {}, new Heedless());
+        integrator.begin(List.of(quantity), List.of());
         integrator.attempt(seconds);
         return Math.abs(quantity.value() - exact);
     }
@@ -89,8 +89,8 @@ class IntegratorTest {
 
     private static double estimate(RungeKuttaPair pair, DoubleUnaryOperator rate, double seconds)
             throws NoOperatingPoint {
-        Integrator integrator = new Integrator(pair, 1, () -> {}, new Heedless());
-        integrator.begin(List.of(new Quantity(1, rate)));
+        Integrator integrator = new Integrator(pair, 1, 0, () -> {}, new Heedless());
+        integrator.begin(List.of(new Quantity(1, rate)), List.of());
         return integrator.attempt(seconds);
     }
 
@@ -123,8 +123,8 @@ class IntegratorTest {
     @Test
     void aTrialStartsWhereTheLastBeganNotWhereItEnded() throws NoOperatingPoint {
         Quantity quantity = new Quantity(1, y -> -y);
-        Integrator integrator = new Integrator(DORMAND_PRINCE, 2, () -> {}, new Heedless());
-        integrator.begin(List.of(quantity));
+        Integrator integrator = new Integrator(DORMAND_PRINCE, 2, 0, () -> {}, new Heedless());
+        integrator.begin(List.of(quantity), List.of());
         integrator.attempt(0.3);
         integrator.attempt(0.1);
         assertEquals(Math.exp(-0.1), quantity.value(), 1e-9);
@@ -133,8 +133,8 @@ class IntegratorTest {
     private static double errorHalfway(RungeKuttaPair pair, double seconds)
             throws NoOperatingPoint {
         Quantity quantity = new Quantity(1, y -> -y * y);
-        Integrator integrator = new Integrator(pair, 1, () -> {}, new Heedless());
-        integrator.begin(List.of(quantity));
+        Integrator integrator = new Integrator(pair, 1, 0, () -> {}, new Heedless());
+        integrator.begin(List.of(quantity), List.of());
         integrator.attempt(seconds);
         integrator.look(0.4 * seconds);
         return Math.abs(quantity.value() - 1 / (1 + 0.4 * seconds));
@@ -164,8 +164,8 @@ class IntegratorTest {
     @Test
     void aLookAtTheEndsOfAStepFindsItsEnds() throws NoOperatingPoint {
         Quantity quantity = new Quantity(1, y -> -y);
-        Integrator integrator = new Integrator(DORMAND_PRINCE, 1, () -> {}, new Heedless());
-        integrator.begin(List.of(quantity));
+        Integrator integrator = new Integrator(DORMAND_PRINCE, 1, 0, () -> {}, new Heedless());
+        integrator.begin(List.of(quantity), List.of());
         integrator.attempt(0.3);
         double end = quantity.value();
         integrator.look(0);
@@ -177,8 +177,8 @@ class IntegratorTest {
     @Test
     void aGlanceSaysHowFarTheWayBendsOffItsTangent() throws NoOperatingPoint {
         Quantity quantity = new Quantity(1, y -> -y);
-        Integrator integrator = new Integrator(DORMAND_PRINCE, 1, () -> {}, new Heedless());
-        integrator.begin(List.of(quantity));
+        Integrator integrator = new Integrator(DORMAND_PRINCE, 1, 0, () -> {}, new Heedless());
+        integrator.begin(List.of(quantity), List.of());
         assertEquals(1e-4 / 2, integrator.glance(1e-2), 1e-15);
         assertEquals(0.99, quantity.value(), 1e-15);
         integrator.straighten(1e-2);
