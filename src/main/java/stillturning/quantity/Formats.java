@@ -109,13 +109,21 @@ public final class Formats {
      * 2153 s are {@code 35 min}.
      */
     public static String lasting(double seconds) {
+        return duration(lastingSeconds(seconds));
+    }
+
+    /**
+     * The time (s) that {@link #lasting} shows; rows are put in order by it, since a reader cannot
+     * see an order of digits that are not printed.
+     */
+    public static double lastingSeconds(double seconds) {
         if (!Double.isFinite(seconds) || seconds < 0) {
-            return duration(seconds);
+            return seconds;
         }
         BigDecimal step = new BigDecimal(shownStep(seconds));
         // by way of the shortest decimal text, so that 0.3 s stay 300 ms
         BigDecimal steps = new BigDecimal(Double.toString(seconds)).divideToIntegralValue(step);
-        return duration(steps.multiply(step).doubleValue());
+        return steps.multiply(step).doubleValue();
     }
 
     /** The last digit that a duration shows (s). */

@@ -14,6 +14,7 @@ import stillturning.model.Candidate;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.parts.PartKind;
 import stillturning.parts.PartKinds;
+import stillturning.quantity.Formats;
 
 /** The matrix failure by candidate, row by row. */
 public final class FailureRows {
@@ -24,9 +25,13 @@ public final class FailureRows {
     /** Gravest first; of equal ones that which leaves least time. */
     public static final Comparator<Verdict> GRAVEST_FIRST =
             Comparator.comparing((Verdict v) -> v.outcome())
-                    .thenComparing(v -> v.actBySeconds().orElse(Double.POSITIVE_INFINITY))
-                    .thenComparing(v -> v.planned().engine().endurance().seconds())
+                    .thenComparing(v -> shown(v.actBySeconds().orElse(Double.POSITIVE_INFINITY)))
+                    .thenComparing(v -> shown(v.planned().engine().endurance().seconds()))
                     .thenComparing(v -> v.failure().name());
+
+    private static double shown(double seconds) {
+        return Formats.lastingSeconds(seconds);
+    }
 
     /**
      * One failure.

@@ -66,6 +66,7 @@ class FormatsTest {
     })
     void whatLastsIsNeverWrittenLongerThanItDoes(double seconds, String text) {
         assertEquals(text, Formats.lasting(seconds));
+        assertEquals(text, Formats.duration(Formats.lastingSeconds(seconds)));
     }
 
     @Test

@@ -13,6 +13,7 @@ import stillturning.cli.terminal.Refusal;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
+import stillturning.quantity.Formats;
 import stillturning.story.Endurance;
 import stillturning.story.Moment;
 import stillturning.story.Moment.FlightSpan;
@@ -48,7 +49,10 @@ record Stories(
 
     private static Comparator<ToldFailure> worstFirst(Pilot pilot) {
         return Comparator.comparing((ToldFailure t) -> t.verdict.outcome(pilot))
-                .thenComparing(t -> t.verdict.with(pilot).engine().endurance().seconds());
+                .thenComparing(
+                        t ->
+                                Formats.lastingSeconds(
+                                        t.verdict.with(pilot).engine().endurance().seconds()));
     }
 
     Stories {

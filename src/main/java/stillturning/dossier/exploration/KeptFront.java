@@ -1,8 +1,10 @@
 package stillturning.dossier.exploration;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import stillturning.assess.front.Tally;
 import stillturning.model.CriterionName;
@@ -52,7 +54,8 @@ public record KeptFront(List<CriterionName> by, List<KeptLayout> front, KeptSear
             int refused,
             SearchReach reach) {
         public KeptSearch {
-            missed = Map.copyOf(missed);
+            // it is written: the same search is to give the same file
+            missed = Collections.unmodifiableMap(new TreeMap<>(missed));
             countable(tried, met, outdone, twice, refused);
             missed.values().forEach(count -> countable(count));
         }

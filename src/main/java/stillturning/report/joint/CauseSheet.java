@@ -40,6 +40,7 @@ public final class CauseSheet {
                             p ->
                                     p.verdict()
                                             .map(v -> v.planned().engine().endurance().seconds())
+                                            .map(Formats::lastingSeconds)
                                             .orElse(0.0));
 
     private static final double HOUR_SECONDS = 3600;
