@@ -21,7 +21,7 @@ public final class OverchargeDevice implements Device, Stateful {
     private final Situation now;
     private double gassed;
 
-    /** What begins or ends between two events would be missed, or counted too long. */
+    /** An event of its own: what begins within a step would only be followed after it. */
     private boolean gassing;
 
     private boolean told;
