@@ -98,6 +98,7 @@ class FrozenReportsTest {
     /** Enough for a front with a surprise; every layout of it is read and assessed again today. */
     private static final String LAYOUTS = "300";
 
+    @Thorough
     @Test
     void whatElseWasLookedAtIsWhatTheProgramMakesOfItToday() throws IOException {
         Path found = here.resolve("layouts.json");

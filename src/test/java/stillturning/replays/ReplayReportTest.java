@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.Thorough;
 import stillturning.cli.Session;
 import stillturning.quantity.Formats;
 import stillturning.replays.Replay.Replayed;
@@ -21,8 +22,8 @@ import stillturning.report.table.TextTable;
 
 /**
  * The kept table of what the program says about layouts that have failed is what it says today.
- * Renew it with {@code mvn -q test -Dtest=ReplayReportTest -Dreplays.renew=true}, and read the
- * difference.
+ * Renew it with {@code mvn test -Pthorough -Dtest=ReplayReportTest -Dreplays.renew=true}, and read
+ * the difference.
  */
 class ReplayReportTest {
 
@@ -83,6 +84,7 @@ class ReplayReportTest {
                     "from the start and no lamp shows it, the avionics go first, the engine within"
                             + " a minute.");
 
+    @Thorough
     @Test
     void theTableIsWhatTheProgramSaysToday() throws IOException {
         List<String> lines = new ArrayList<>(HEAD);
