@@ -22,16 +22,14 @@ public final class FailureRows {
     /** Kind of what is not a part's failure. */
     public static final String CASES = "operating cases";
 
-    /** Gravest first; of equal ones that which leaves least time. */
+    private static final Comparator<Double> SHOWN = Comparator.comparing(Formats::lastingSeconds);
+
+    /** Gravest first; of equal ones that which leaves least time, as it is printed. */
     public static final Comparator<Verdict> GRAVEST_FIRST =
             Comparator.comparing((Verdict v) -> v.outcome())
-                    .thenComparing(v -> shown(v.actBySeconds().orElse(Double.POSITIVE_INFINITY)))
-                    .thenComparing(v -> shown(v.planned().engine().endurance().seconds()))
+                    .thenComparing(v -> v.actBySeconds().orElse(Double.POSITIVE_INFINITY), SHOWN)
+                    .thenComparing(v -> v.planned().engine().endurance().seconds(), SHOWN)
                     .thenComparing(v -> v.failure().name());
-
-    private static double shown(double seconds) {
-        return Formats.lastingSeconds(seconds);
-    }
 
     /**
      * One failure.

@@ -113,19 +113,16 @@ final class EnergyMeter implements Integrator.Follower {
             here[accountOf[branch]] += branchWatts[branch];
         }
         for (int i = 0; i < stores.length; i++) {
+            double rate = stores[i].perSecond();
+            boolean movesNow = Math.abs(rate) > Simulation.STANDSTILL;
             amps[stage][i] = stores[i].dischargeAmps();
             if (stage == 0) {
                 chargeBefore[i] = stores[i].value();
-                moves[i] = movesNow(stores[i]);
+                moves[i] = movesNow;
             }
-            boolean flows = moves[i] || movesNow(stores[i]);
-            using[stage][i] = flows ? -stores[i].perSecond() : 0;
-            storing[stage][i] = flows ? stores[i].storingWatts() : 0;
+            using[stage][i] = moves[i] || movesNow ? -rate : 0;
+            storing[stage][i] = moves[i] || movesNow ? stores[i].storingWatts() : 0;
         }
-    }
-
-    private static boolean movesNow(Store store) {
-        return Math.abs(store.perSecond()) > Simulation.STANDSTILL;
     }
 
     @Override

@@ -54,7 +54,6 @@ final class Simulation {
     private final double[] setOutAt;
     private final Stateful[] heats;
     private final List<Stateful> moving = new ArrayList<>();
-
     private final List<Store> standing = new ArrayList<>();
     private final MarginTable margins;
     private final Chatter chatter;
@@ -348,11 +347,18 @@ final class Simulation {
         steps++;
         for (Stateful state : moving) {
             state.stepped();
-            if (!Double.isFinite(state.value()) || steps > MOST_STEPS) {
-                throw new UntoldStory(
-                        "at %s s: charge or heat of %s cannot be followed any further, after %d steps"
-                                .formatted(now.seconds, nameOf(state), steps));
-            }
+            requireFollowed(state);
+        }
+        for (Stateful state : standing) {
+            requireFollowed(state);
+        }
+    }
+
+    private void requireFollowed(Stateful state) throws UntoldStory {
+        if (!Double.isFinite(state.value()) || steps > MOST_STEPS) {
+            throw new UntoldStory(
+                    "at %s s: charge or heat of %s cannot be followed any further, after %d steps"
+                            .formatted(now.seconds, nameOf(state), steps));
         }
     }
 

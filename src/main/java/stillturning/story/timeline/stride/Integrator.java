@@ -44,7 +44,7 @@ public final class Integrator {
     private double length;
     private int count;
 
-    /** From this state on they stand still. */
+    /** Number of the first state that stands still. */
     private int stand;
 
     /**

@@ -130,6 +130,20 @@ class IntegratorTest {
         assertEquals(Math.exp(-0.1), quantity.value(), 1e-9);
     }
 
+    @Test
+    void whatStandsBeginsToMoveWithinAStepAndWhatCreepsStands() throws NoOperatingPoint {
+        Quantity driver = new Quantity(1, y -> -1);
+        Quantity behind = new Quantity(1, y -> driver.value() > 0.9 ? 0 : -1);
+        Quantity creeping = new Quantity(1, y -> -1e-10);
+        Integrator integrator = new Integrator(DORMAND_PRINCE, 3, 1e-9, () -> {}, new Heedless());
+        integrator.begin(List.of(driver), List.of(behind, creeping));
+        double error = integrator.attempt(0.2);
+        assertEquals(0.8, driver.value(), 1e-12);
+        assertEquals(0.9, behind.value(), 0.03);
+        assertTrue(error > StepLimits.QUICK.tolerance(), "taken over a kink: " + error);
+        assertEquals(1, creeping.value());
+    }
+
     private static double errorHalfway(RungeKuttaPair pair, double seconds)
             throws NoOperatingPoint {
         Quantity quantity = new Quantity(1, y -> -y * y);
