@@ -226,11 +226,6 @@ public final class Scrutiny implements Evidence {
                         Lazy.by(() -> new MoveAudit(study, candidate).all(singles)));
         StructureFindings structure = Structure.of(study.aircraft(), candidate);
         Complexity complexity = Complexity.of(candidate, structure.independentLoops(), pilot);
-        Requirements requirements = new Requirements(study, this);
-        List<RequirementMet> met = new ArrayList<>();
-        for (Requirement requirement : study.goals().requirements()) {
-            met.add(told(() -> requirements.check(requirement)));
-        }
         return new Appraisal(
                 candidate,
                 flight(),
@@ -242,7 +237,21 @@ public final class Scrutiny implements Evidence {
                         complexity,
                         pilot,
                         StudyRanking.values(study, singles, lost, burdens, complexity)),
-                met);
+                met());
+    }
+
+    /**
+     * Each hard requirement, met or not, in the study's order.
+     *
+     * @throws UntoldStory if something cannot be computed without which nothing can be said
+     */
+    public List<RequirementMet> met() throws UntoldStory {
+        Requirements requirements = new Requirements(study, this);
+        List<RequirementMet> met = new ArrayList<>();
+        for (Requirement requirement : study.goals().requirements()) {
+            met.add(told(() -> requirements.check(requirement)));
+        }
+        return List.copyOf(met);
     }
 
     /** What is looked at. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import stillturning.assess.verdict.Lazy;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Study;
@@ -30,6 +31,7 @@ public final class NamedFailures {
     private static final String OPEN = "open";
 
     private final List<Candidate> candidates;
+    private final Lazy<List<Named<Meant>>> known = Lazy.by(this::called);
 
     public NamedFailures(Collection<Candidate> candidates) {
         this.candidates = List.copyOf(candidates);
@@ -118,6 +120,10 @@ public final class NamedFailures {
 
     /** Everything that can be meant, with what it is called. */
     public List<Named<Meant>> names() {
+        return known.get();
+    }
+
+    private List<Named<Meant>> called() {
         Map<Meant, Set<LooseName>> names = new LinkedHashMap<>();
         for (Candidate candidate : candidates) {
             candidate.parts().forEach(part -> add(names, part));
@@ -133,7 +139,7 @@ public final class NamedFailures {
             all.add(named(FailureCatalogue.MASTER_OFF, "master off", FailureCatalogue.MASTER_OFF));
         }
         names.forEach((meant, called) -> all.add(new Named<>(meant, List.copyOf(called))));
-        return all;
+        return List.copyOf(all);
     }
 
     /** A battery is open where anything in the line to it is: "battery open" means each of them. */

@@ -1,6 +1,8 @@
 package stillturning.model;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
@@ -75,15 +77,19 @@ public sealed interface EngineLogic {
         @Override
         public boolean runsOn(Predicate<String> works) {
             int running = 0;
-            for (EngineLogic term : of) {
-                running += term.runsOn(works) ? 1 : 0;
+            for (int i = 0; i < of.size() && running < least; i++) {
+                running += of.get(i).runsOn(works) ? 1 : 0;
             }
             return running >= least;
         }
 
         @Override
         public List<String> loads() {
-            return of.stream().flatMap(term -> term.loads().stream()).distinct().toList();
+            Set<String> loads = new LinkedHashSet<>();
+            for (EngineLogic term : of) {
+                loads.addAll(term.loads());
+            }
+            return List.copyOf(loads);
         }
 
         @Override

@@ -207,10 +207,12 @@ public final class LooseNames {
         private static boolean takeRun(List<String> words, String whole) {
             for (int length = 1; length <= Math.min(MOST_GLUED, words.size()); length++) {
                 for (int from = 0; from + length <= words.size(); from++) {
-                    List<String> run = words.subList(from, from + length);
-                    if (String.join("", run).equals(whole)) {
-                        run.clear();
-                        return true;
+                    if (whole.startsWith(words.get(from))) {
+                        List<String> run = words.subList(from, from + length);
+                        if (String.join("", run).equals(whole)) {
+                            run.clear();
+                            return true;
+                        }
                     }
                 }
             }

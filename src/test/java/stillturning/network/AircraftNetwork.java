@@ -58,7 +58,7 @@ final class AircraftNetwork {
         add(main, engine, new DiodeDrop(1e-6, 0.0271, 0.006));
         add(battery, essential, new DiodeDrop(1e-6, 0.0271, 0.006));
         add(main, essential, new Resistive(0.02));
-        add(battery, engine, new Open());
+        add(battery, engine, Open.CIRCUIT);
         add(ground, 0, new Resistive(0.0015));
         int[] buses = {main, engine, essential};
         firstLoad = branches.size() + 1;

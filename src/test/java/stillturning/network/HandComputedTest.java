@@ -358,7 +358,7 @@ class HandComputedTest {
                         network(
                                 5,
                                 branch(1, 0, new SourceBehindOhms(12.0, 0.1)),
-                                branch(1, 2, new Open()),
+                                branch(1, 2, Open.CIRCUIT),
                                 branch(3, 2, new SourceBehindOhms(6.0, 1.0)),
                                 branch(3, 2, new Resistive(2.0))));
         assertEquals(2.0, point.amps(3), TIGHT);

@@ -64,7 +64,7 @@ class HostileNetworksTest {
     @Test
     void allBranchesOpen() throws NoOperatingPoint {
         OperatingPoint point =
-                solved(network(3, branch(1, 0, new Open()), branch(1, 2, new Open())));
+                solved(network(3, branch(1, 0, Open.CIRCUIT), branch(1, 2, Open.CIRCUIT)));
         assertTrue(point.floating(1) && point.floating(2));
         assertFalse(point.floating(0));
         assertEquals(0.0, point.volts(2));
@@ -119,7 +119,7 @@ class HostileNetworksTest {
         NodalSolver solver = new NodalSolver(Topology.of(3, from, to), from, to, laws);
         solver.solve();
         assertEquals(11.2, solver.volts(2), 1e-9);
-        solver.law(0, new Open());
+        solver.law(0, Open.CIRCUIT);
         solver.solve();
         assertEquals(0.0, solver.volts(2), 1e-9);
         solver.law(0, laws[0]);

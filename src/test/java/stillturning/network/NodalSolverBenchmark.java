@@ -38,7 +38,7 @@ public class NodalSolverBenchmark {
     private int turn;
     private double[] zero = new double[60];
     private final BranchLaw[] loads = {new Resistive(20.0), new Resistive(60.0)};
-    private final BranchLaw[] switches = {new Resistive(20.0), new Open()};
+    private final BranchLaw[] switches = {new Resistive(20.0), Open.CIRCUIT};
     private final BranchLaw[] batteries = new BranchLaw[64];
     private StarMesh mesh = new StarMesh(Topology.of(1, new int[0], new int[0]));
     private double[] siemens = new double[0];

@@ -77,7 +77,7 @@ final class RandomNetworks {
             case 0, 1 -> new DiodeDrop(1e-6, 0.0271, 0.008);
             case 2 -> new DiodeDrop(2e-9, 0.0401, 0.02);
             case 3 -> new LimitedConductor(between(0.005, 0.03), between(3.0, 25.0));
-            case 4 -> new Open();
+            case 4 -> Open.CIRCUIT;
             default -> wire();
         };
     }
@@ -103,7 +103,7 @@ final class RandomNetworks {
             case 15 -> add(net, 0, new ChargeOnly(between(10.5, 13.0), 0.03));
             case 16 -> add(net, ret, new Resistive(between(0.005, 0.1)));
             case 17 -> converter(net, ret);
-            default -> add(net, ret, new Open());
+            default -> add(net, ret, Open.CIRCUIT);
         }
     }
 

@@ -81,7 +81,7 @@ record ReferenceNetwork(String name, Network network, List<String> nets, double[
             x[i] = Double.parseDouble(words[i]);
         }
         return switch (words[3]) {
-            case "open" -> new Open();
+            case "open" -> Open.CIRCUIT;
             case "resistive" -> new Resistive(x[4]);
             case "source" -> new SourceBehindOhms(x[4], x[5]);
             case "limited" -> new LimitedSource(x[4], x[5], x[6]);

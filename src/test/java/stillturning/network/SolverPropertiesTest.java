@@ -173,7 +173,7 @@ class SolverPropertiesTest {
             BranchLaw law =
                     random.nextInt(3) == 0
                             ? aircraft.network().branches().get(b).law()
-                            : random.nextInt(2) == 0 ? new Open() : changed(old);
+                            : random.nextInt(2) == 0 ? Open.CIRCUIT : changed(old);
             solver.law(b, law);
             branches.set(b, new Branch(branches.get(b).from(), branches.get(b).to(), law));
             solver.solve();

@@ -122,7 +122,7 @@ final class TornNetworks {
             case 0 -> SCHOTTKY;
             case 1 -> SILICON;
             case 2 -> new LimitedConductor(between(0.005, 0.03), between(1.0, 25.0));
-            case 3, 4 -> new Open();
+            case 3, 4 -> Open.CIRCUIT;
             default -> new Resistive(Math.pow(10.0, between(-3.5, -0.5)));
         };
     }

@@ -12,16 +12,19 @@ import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import stillturning.assess.Appraisal;
-import stillturning.assess.Assess;
+import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assessment;
+import stillturning.assess.Scrutiny;
 import stillturning.assess.exchange.Attribution.AttributedShare;
 import stillturning.assess.ranking.AppliedScale;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.requirement.Effort;
+import stillturning.assess.requirement.Survey;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
+import stillturning.story.UntoldStory;
 
 /** Exchanges groups of differences between candidates of an assessed study. */
 public final class Exchange {
@@ -192,14 +195,12 @@ public final class Exchange {
 
         private Optional<Mix> mix(Set<Group> set, Set<Group> all) {
             if (set.isEmpty()) {
-                return Optional.of(measured(from, basis.study().goals(), set));
+                return Optional.of(measured(from, set));
             }
             if (set.equals(all)) {
-                return Optional.of(measured(to, basis.study().goals(), set));
+                return Optional.of(measured(to, set));
             }
-            return making.of(set)
-                    .flatMap(Exchange.this::assessed)
-                    .map(a -> measured(a, goals(basis.study().goals()), set));
+            return making.of(set).flatMap(candidate -> assessed(candidate, set));
         }
     }
 
@@ -218,28 +219,39 @@ public final class Exchange {
         return set;
     }
 
-    private Optional<Appraisal> assessed(Candidate candidate) {
+    /** Of a mix nobody asks more than its values and what it is held against. */
+    private Optional<Mix> assessed(Candidate candidate, Set<Group> exchanged) {
         Study study = basis.study();
+        Study.Goals goals = goals(study.goals());
         Study alone =
-                new Study(
-                        study.id(),
-                        study.heading(),
-                        study.aircraft(),
-                        goals(study.goals()),
-                        List.of(candidate));
-        return Assess.of(alone).appraisals().stream().findFirst();
+                new Study(study.id(), study.heading(), study.aircraft(), goals, List.of(candidate));
+        try {
+            Scrutiny mix = Scrutiny.of(alone, candidate, Survey.NONE);
+            return Optional.of(measured(mix.values(), goals, mix.met(), exchanged));
+        } catch (UntoldStory e) {
+            return Optional.empty();
+        }
+    }
+
+    private Mix measured(Appraisal appraisal, Set<Group> exchanged) {
+        return measured(
+                appraisal.measures().values(), basis.study().goals(), appraisal.met(), exchanged);
     }
 
     /**
      * @param asked what it was held against
+     * @param met for each requirement of these
      */
-    private Mix measured(Appraisal appraisal, Study.Goals asked, Set<Group> exchanged) {
-        Map<CriterionName, Double> values = appraisal.measures().values();
+    private Mix measured(
+            Map<CriterionName, Double> values,
+            Study.Goals asked,
+            List<RequirementMet> met,
+            Set<Group> exchanged) {
         int missed =
                 (int)
                         IntStream.range(0, asked.requirements().size())
                                 .filter(i -> !isAside(asked.requirements().get(i)))
-                                .filter(i -> !appraisal.met().get(i).met())
+                                .filter(i -> !met.get(i).met())
                                 .count();
         return new Mix(exchanged, values, points(values), missed);
     }

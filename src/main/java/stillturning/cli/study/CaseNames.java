@@ -20,19 +20,17 @@ final class CaseNames {
     }
 
     private static List<Problem> mistakes(Study study, StudyReader reader) {
-        NamedFailures names = new NamedFailures(study.candidates());
+        List<NamedFailures> each =
+                study.candidates().stream().map(c -> new NamedFailures(List.of(c))).toList();
         List<Problem> mistakes = new ArrayList<>();
         for (int i = 0; i < study.goals().cases().size(); i++) {
             String said = study.goals().cases().get(i);
-            boolean nowhere =
-                    study.candidates().stream()
-                            .allMatch(c -> new NamedFailures(List.of(c)).all(said).isEmpty());
-            if (nowhere) {
+            if (each.stream().allMatch(names -> names.all(said).isEmpty())) {
                 mistakes.add(
                         reader.mistake(
                                 "cases[" + i + "]",
                                 "in no candidate anything fails by the name \"" + said + "\"",
-                                remedy(names.nearest(said))));
+                                remedy(new NamedFailures(study.candidates()).nearest(said))));
             }
         }
         return mistakes;

@@ -1,7 +1,9 @@
 package stillturning.network.law;
 
 /** No connection: no current, whatever the voltage. */
-public record Open() implements BranchLaw {
+public enum Open implements BranchLaw {
+    CIRCUIT;
+
     @Override
     public double ampsAt(double volts) {
         return 0.0;

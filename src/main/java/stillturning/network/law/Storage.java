@@ -1,5 +1,8 @@
 package stillturning.network.law;
 
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
 /**
  * A battery, its plus terminal at {@code from}: its voltage behind its resistance, giving no more
  * than its limit, and taking in by straight pieces that grow flatter and, where it gasses, steeper
@@ -33,6 +36,21 @@ public record Storage(double volts, double ohms, Intake intake, double giveAmps)
             BranchChecks.notNegative("acceptAmps", acceptAmps);
             BranchChecks.ohms(beyondOhms);
         }
+
+        // asked at every step: what a record brings along takes ten times as long in most commands
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return this == other
+                    || (other instanceof Intake that
+                            && acceptAmps == that.acceptAmps
+                            && beyondOhms == that.beyondOhms
+                            && gas.equals(that.gas));
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(acceptAmps, beyondOhms, gas);
+        }
     }
 
     /**
@@ -45,6 +63,20 @@ public record Storage(double volts, double ohms, Intake intake, double giveAmps)
             throw new IllegalArgumentException(
                     "giveAmps " + giveAmps + " is below 0 or no number; 0 gives nothing");
         }
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Storage that
+                && volts == that.volts
+                && ohms == that.ohms
+                && giveAmps == that.giveAmps
+                && intake.equals(that.intake);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(volts, ohms, intake, giveAmps);
     }
 
     @Override

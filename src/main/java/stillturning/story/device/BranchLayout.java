@@ -39,7 +39,7 @@ public final class BranchLayout {
         List<int[]> ends = new ArrayList<>();
         for (Placed placed : circuit.placed()) {
             List<int[]> own = endsOf(placed, circuit);
-            if (own.stream().allMatch(e -> e[0] != e[1])) {
+            if (haveLength(own)) {
                 seated.add(new Seat(placed, ends.size()));
                 ends.addAll(own);
             }
@@ -71,6 +71,15 @@ public final class BranchLayout {
                 .filter(seat -> seat.branch <= branch)
                 .reduce((before, seat) -> seat)
                 .map(seat -> seat.placed.part());
+    }
+
+    private static boolean haveLength(List<int[]> ends) {
+        for (int[] end : ends) {
+            if (end[0] == end[1]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static List<int[]> endsOf(Placed placed, Circuit circuit) {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import stillturning.model.Phase;
 import stillturning.model.Study.Aircraft;
 import stillturning.network.NoOperatingPoint;
@@ -54,7 +55,7 @@ public final class Situation {
     /** Everything that can give way by too much current. */
     public final List<Racer> racers = new ArrayList<>();
 
-    private final Map<String, String> zoneOf;
+    private final UnaryOperator<String> zoneOf;
     private final Map<String, Double> celsiusIn = new HashMap<>();
 
     /** Counts how often the laws of the branches have been laid down. */
@@ -68,7 +69,7 @@ public final class Situation {
             Aircraft aircraft,
             Phase phase,
             Setting setting,
-            Map<String, String> zoneOf,
+            UnaryOperator<String> zoneOf,
             EventLog journal) {
         this.solver = solver;
         this.aircraft = aircraft;
@@ -126,7 +127,13 @@ public final class Situation {
 
     /** Temperature around a part (°C). */
     public double celsius(String part) {
-        return celsiusIn.computeIfAbsent(zoneOf.getOrDefault(part, ""), aircraft::celsius);
+        String zone = zoneOf.apply(part);
+        Double known = celsiusIn.get(zone);
+        if (known == null) {
+            known = aircraft.celsius(zone);
+            celsiusIn.put(zone, known);
+        }
+        return known;
     }
 
     /**

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import stillturning.model.EngineLogic;
 import stillturning.model.Phase;
 import stillturning.story.StoryEvent;
 import stillturning.story.device.Device;
@@ -42,7 +44,8 @@ final class EngineDevice implements Device {
 
     private final Map<String, SupplyDevice> loads;
     private final Situation now;
-    private final Set<String> needs;
+    private final EngineLogic logic;
+    private final Predicate<String> working = this::works;
     private State state = State.RUNS;
     private double deadline = NO_DEADLINE;
     private double falteredAt;
@@ -60,7 +63,7 @@ final class EngineDevice implements Device {
     EngineDevice(Map<String, SupplyDevice> loads, Situation now) {
         this.loads = loads;
         this.now = now;
-        this.needs = Set.copyOf(now.aircraft.engine().logic().loads());
+        this.logic = now.aircraft.engine().logic();
     }
 
     boolean stopped() {
@@ -149,7 +152,7 @@ final class EngineDevice implements Device {
                         StoryEvent.Kind.ENGINE_INTERRUPTED,
                         NAME,
                         "falters: " + missing(),
-                        ledBy(needs));
+                        ledBy(needs()));
             }
             case FALTERS -> {
                 double interrupted = now.seconds - falteredAt;
@@ -159,7 +162,7 @@ final class EngineDevice implements Device {
                         StoryEvent.Kind.ENGINE_RECOVERS,
                         NAME,
                         "runs on after " + Math.round(interrupted * 1000) + " ms",
-                        ledBy(needs));
+                        ledBy(needs()));
             }
             case STOPPED -> {
                 if (now.windmills()) {
@@ -203,13 +206,13 @@ final class EngineDevice implements Device {
                     StoryEvent.Kind.ENGINE_RESTARTS,
                     NAME,
                     (stops > 0 ? "runs again" : "runs") + ", turned by " + turnedBy,
-                    ledBy(needs));
+                    ledBy(needs()));
         } else {
             now.log(
                     StoryEvent.Kind.CRANKING_FAILS,
                     NAME,
                     "does not start: " + wanting() + "; " + held(),
-                    ledBy(needs));
+                    ledBy(needs()));
             release();
             enter(State.STOPPED, NO_DEADLINE);
         }
@@ -306,6 +309,10 @@ final class EngineDevice implements Device {
         }
     }
 
+    private Set<String> needs() {
+        return Set.copyOf(logic.loads());
+    }
+
     private int ledBy(Set<String> parts) {
         return now.journal.latestOf(parts);
     }
@@ -316,11 +323,11 @@ final class EngineDevice implements Device {
     }
 
     boolean met() {
-        return now.aircraft.engine().logic().runsOn(this::works);
+        return logic.runsOn(working);
     }
 
     private String missing() {
-        return now.aircraft.engine().logic().loads().stream()
+        return logic.loads().stream()
                 .filter(load -> !works(load))
                 .reduce((a, b) -> a + ", " + b)
                 .map(names -> "without " + names)

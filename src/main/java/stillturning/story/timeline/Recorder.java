@@ -3,9 +3,7 @@ package stillturning.story.timeline;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleSupplier;
 import java.util.function.Supplier;
@@ -28,23 +26,30 @@ final class Recorder {
             Comparator.comparingDouble(Trace.TracePoint::value);
 
     private final Situation now;
-    private final Map<Series, Samples> samples = new LinkedHashMap<>();
+    private final List<Samples> samples = new ArrayList<>();
+    private final List<Doings> doings = new ArrayList<>();
 
-    private final Map<String, Doings> doings = new LinkedHashMap<>();
+    /** What a value was. */
+    private static final class Samples {
+        private final String name;
+        private final String unit;
+        private final DoubleSupplier value;
+        private final List<Trace.TracePoint> points = new ArrayList<>();
+        private Trace.Extremes told = Trace.Extremes.NOTHING;
 
-    private record Series(String name, String unit, DoubleSupplier value) {
-        double now() {
-            return value.getAsDouble();
+        Samples(String name, String unit, DoubleSupplier value) {
+            this.name = name;
+            this.unit = unit;
+            this.value = value;
+        }
+
+        Trace trace() {
+            return new Trace(name, unit, points, told);
         }
     }
 
-    private static final class Samples {
-        private final List<Trace.TracePoint> points = new ArrayList<>();
-        private Trace.Extremes told = Trace.Extremes.NOTHING;
-    }
-
     /** What something does, and since when it did what. */
-    private record Doings(Supplier<Activity> now, List<Beginning> beginnings) {}
+    private record Doings(String name, Supplier<Activity> now, List<Beginning> beginnings) {}
 
     private record Beginning(double seconds, Activity doing) {}
 
@@ -86,28 +91,31 @@ final class Recorder {
     }
 
     private void follow(String name, Supplier<Activity> doing) {
-        doings.put(name, new Doings(doing, new ArrayList<>()));
+        doings.add(new Doings(name, doing, new ArrayList<>()));
     }
 
     private void watch(String name, String unit, DoubleSupplier value) {
-        samples.put(new Series(name, unit, value), new Samples());
+        samples.add(new Samples(name, unit, value));
     }
 
     /** Takes a sample of everything. */
     void look() {
-        samples.forEach(
-                (series, seen) -> {
-                    seen.points.add(new Trace.TracePoint(now.seconds, series.now()));
-                    if (seen.points.size() == MOST_POINTS) {
-                        thin(seen.points);
-                    }
-                });
-        doings.values().forEach(this::look);
+        for (Samples seen : samples) {
+            seen.points.add(new Trace.TracePoint(now.seconds, seen.value.getAsDouble()));
+            if (seen.points.size() == MOST_POINTS) {
+                thin(seen.points);
+            }
+        }
+        for (Doings of : doings) {
+            look(of);
+        }
     }
 
     /** An instant that something is told of, though it may last no time. */
     void glimpse() {
-        samples.forEach((series, seen) -> seen.told = seen.told.with(series.now()));
+        for (Samples seen : samples) {
+            seen.told = seen.told.with(seen.value.getAsDouble());
+        }
     }
 
     /** Of every four the lowest and the highest stay, so no dip and no peak is lost. */
@@ -127,42 +135,27 @@ final class Recorder {
     private void look(Doings of) {
         Activity doing = of.now().get();
         List<Beginning> beginnings = of.beginnings();
-        Optional<Beginning> last = last(beginnings);
-        if (last.filter(b -> b.doing() == doing).isPresent()) {
+        int last = beginnings.size() - 1;
+        if (last >= 0 && beginnings.get(last).doing() == doing) {
             return;
         }
         // what lasts for no time at all is not told
-        if (last.filter(b -> b.seconds() == now.seconds).isPresent()) {
-            beginnings.remove(beginnings.size() - 1);
+        if (last >= 0 && beginnings.get(last).seconds() == now.seconds) {
+            beginnings.remove(last);
+            last--;
         }
-        if (last(beginnings).filter(b -> b.doing() == doing).isEmpty()) {
+        if (last < 0 || beginnings.get(last).doing() != doing) {
             beginnings.add(new Beginning(now.seconds, doing));
         }
     }
 
-    private static Optional<Beginning> last(List<Beginning> beginnings) {
-        return beginnings.isEmpty()
-                ? Optional.empty()
-                : Optional.of(beginnings.get(beginnings.size() - 1));
-    }
-
     List<Trace> traces() {
-        return samples.entrySet().stream()
-                .map(
-                        e ->
-                                new Trace(
-                                        e.getKey().name(),
-                                        e.getKey().unit(),
-                                        e.getValue().points,
-                                        e.getValue().told))
-                .toList();
+        return samples.stream().map(Samples::trace).toList();
     }
 
     /** What the engine and its loads did until now. */
     List<StateBar> bars() {
-        return doings.entrySet().stream()
-                .map(e -> new StateBar(e.getKey(), spans(e.getValue().beginnings())))
-                .toList();
+        return doings.stream().map(d -> new StateBar(d.name(), spans(d.beginnings()))).toList();
     }
 
     private List<StateBar.StateSpan> spans(List<Beginning> beginnings) {

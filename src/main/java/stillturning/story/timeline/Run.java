@@ -1,7 +1,6 @@
 package stillturning.story.timeline;
 
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -66,7 +65,7 @@ final class Run {
         this.scene = scene;
         this.layout = laid.layout();
         BranchLaw[] laws = new BranchLaw[layout.from.length];
-        Arrays.fill(laws, new Open());
+        Arrays.fill(laws, Open.CIRCUIT);
         NodalSolver solver = new NodalSolver(layout.topology, layout.from, layout.to, laws);
         this.now =
                 new Situation(
@@ -74,7 +73,7 @@ final class Run {
                         scene.aircraft(),
                         scene.phase(),
                         scene.setting(),
-                        zones(candidate),
+                        part -> zone(candidate, part),
                         journal);
         now.levers.putAll(candidate.cockpit().flight());
         now.starting.putAll(candidate.cockpit().starting());
@@ -91,10 +90,8 @@ final class Run {
         this.simulation = new Simulation(plant, engineAndPilot, now, meter, scene.stride());
     }
 
-    private static Map<String, String> zones(Candidate candidate) {
-        Map<String, String> zones = new HashMap<>();
-        candidate.parts().forEach(part -> zones.put(part.id(), part.tag().zone()));
-        return zones;
+    private static String zone(Candidate candidate, String part) {
+        return candidate.part(part).map(known -> known.tag().zone()).orElse("");
     }
 
     /** The engine has not been started yet. */
@@ -127,9 +124,12 @@ final class Run {
      * @param likeness of what is to be taken over, by name
      */
     void resume(Run healthy, Function<String, Optional<Device>> likeness) {
-        simulation
-                .devices()
-                .forEach((name, device) -> likeness.apply(name).ifPresent(device::adopt));
+        for (Map.Entry<String, Device> entry : simulation.devices().entrySet()) {
+            Optional<Device> like = likeness.apply(entry.getKey());
+            if (like.isPresent()) {
+                entry.getValue().adopt(like.get());
+            }
+        }
         double[] volts = new double[layout.topology.nets()];
         for (int net = 0; net < volts.length; net++) {
             // nets that only a fault has come last

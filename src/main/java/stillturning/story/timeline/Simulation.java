@@ -43,7 +43,7 @@ final class Simulation {
 
     private final Plant plant;
     private final Situation now;
-    private final Map<String, Device> byName = new LinkedHashMap<>();
+    private final Map<String, Device> byName;
 
     /** All to which anything can happen, and those of them that may have a deadline. */
     private final Device[] devices;
@@ -84,7 +84,7 @@ final class Simulation {
             StepLimits stride) {
         this.plant = plant;
         this.now = now;
-        byName.putAll(plant.devices());
+        byName = new LinkedHashMap<>(plant.devices());
         byName.putAll(engineAndPilot.devices());
         List<String> acting = new ArrayList<>();
         List<Device> all = new ArrayList<>();

@@ -92,14 +92,14 @@ class BalanceTest {
         Study study = bench.study();
         BranchLayout layout = new BranchLayout(bench.candidate().circuit(), Optional.empty());
         BranchLaw[] laws = new BranchLaw[layout.from.length];
-        Arrays.fill(laws, new Open());
+        Arrays.fill(laws, Open.CIRCUIT);
         Situation now =
                 new Situation(
                         new NodalSolver(layout.topology, layout.from, layout.to, laws),
                         study.aircraft(),
                         study.goals().failurePhase(),
                         Setting.with(Pilot.NEVER),
-                        Map.of(),
+                        part -> "",
                         new EventLog());
         Plant plant = new Plant(bench.candidate().circuit(), layout, now);
         plant.branchDevices().forEach(p -> now.solver.law(p.branch(), p.law()));

@@ -190,7 +190,7 @@ class ChatterTest {
                         study.aircraft(),
                         study.goals().failurePhase(),
                         Setting.with(Pilot.NEVER),
-                        Map.of(),
+                        part -> "",
                         new EventLog());
         return new Chatter(new String[] {"radio/work", "relay/coil", "idle/coil"}, devices, now);
     }

@@ -132,7 +132,7 @@ public final class CellDevice implements Store {
     @Override
     public BranchLaw law() {
         if (disconnected) {
-            return new Open();
+            return Open.CIRCUIT;
         }
         storage = storage();
         return storage;

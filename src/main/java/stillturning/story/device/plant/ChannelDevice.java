@@ -55,7 +55,7 @@ final class ChannelDevice implements BranchDevice {
 
     @Override
     public BranchLaw law() {
-        return tripped || !wanted() ? new Open() : closed;
+        return tripped || !wanted() ? Open.CIRCUIT : closed;
     }
 
     @Override

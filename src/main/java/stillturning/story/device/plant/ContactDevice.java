@@ -40,7 +40,7 @@ final class ContactDevice implements BranchDevice {
 
     @Override
     public BranchLaw law() {
-        return closed() ? metal : new Open();
+        return closed() ? metal : Open.CIRCUIT;
     }
 
     @Override

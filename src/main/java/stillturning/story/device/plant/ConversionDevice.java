@@ -51,7 +51,7 @@ final class ConversionDevice implements BranchDevice {
 
     @Override
     public BranchLaw law() {
-        return runs ? drawing : new Open();
+        return runs ? drawing : Open.CIRCUIT;
     }
 
     @Override
@@ -130,7 +130,7 @@ final class ConversionDevice implements BranchDevice {
 
         @Override
         public BranchLaw law() {
-            return input.runs ? delivering : new Open();
+            return input.runs ? delivering : Open.CIRCUIT;
         }
 
         @Override

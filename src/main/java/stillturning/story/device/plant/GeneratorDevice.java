@@ -46,7 +46,7 @@ public final class GeneratorDevice implements BranchDevice {
     private final Optional<CoilDevice> field;
     private final BooleanSupplier circuitSteadies;
     private final BooleanSupplier excitable;
-    private BranchLaw delivering = new Open();
+    private BranchLaw delivering = Open.CIRCUIT;
     private double limitAmps;
     private double standing = Double.POSITIVE_INFINITY;
     private boolean delivers = true;
@@ -109,7 +109,7 @@ public final class GeneratorDevice implements BranchDevice {
                         generator.output().ampsAt(now.revsPerSecond()) * level / LEVELS,
                         standingAmps());
         if (!delivers || amps <= 0) {
-            return new Open();
+            return Open.CIRCUIT;
         }
         if (dumps()) {
             return source(dumpVolts, amps);
@@ -142,7 +142,7 @@ public final class GeneratorDevice implements BranchDevice {
             return now.solver.law(branch);
         }
         double amps = Math.max(0, amps());
-        return amps == 0 ? new Open() : source(generator.regulation().setVolts(), amps);
+        return amps == 0 ? Open.CIRCUIT : source(generator.regulation().setVolts(), amps);
     }
 
     private BranchLaw source(double setVolts, double amps) {

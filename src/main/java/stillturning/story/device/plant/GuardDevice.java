@@ -48,7 +48,7 @@ final class GuardDevice implements BranchDevice {
 
     @Override
     public BranchLaw law() {
-        return acted == (guard.trip().action() == Action.SHORTS) ? closed : new Open();
+        return acted == (guard.trip().action() == Action.SHORTS) ? closed : Open.CIRCUIT;
     }
 
     @Override

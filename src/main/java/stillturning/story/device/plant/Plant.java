@@ -30,6 +30,7 @@ import stillturning.parts.element.Generator;
 import stillturning.parts.element.Guard;
 import stillturning.parts.element.Protector;
 import stillturning.parts.element.Rectifier;
+import stillturning.parts.element.curve.WireHeating;
 import stillturning.story.Story.Feed;
 import stillturning.story.device.BranchDevice;
 import stillturning.story.device.BranchLayout;
@@ -284,13 +285,10 @@ public final class Plant {
     }
 
     private Device metal(Seat seat, Conductor conductor) {
-        return conductor
-                .heating()
-                .<Device>map(
-                        heating ->
-                                new WireDevice(
-                                        seat.placed(), conductor, heating, seat.branch(), now))
-                .orElseGet(() -> new MetalDevice(seat.branch(), new Resistive(conductor.ohms())));
+        Optional<WireHeating> heating = conductor.heating();
+        return heating.isPresent()
+                ? new WireDevice(seat.placed(), conductor, heating.get(), seat.branch(), now)
+                : new MetalDevice(seat.branch(), new Resistive(conductor.ohms()));
     }
 
     private List<Device> cell(Seat seat, Cell cell) {
@@ -325,13 +323,17 @@ public final class Plant {
     }
 
     private CoilDevice coil(Seat seat, Coil coil) {
-        boolean movesContacts =
-                circuit.placed().stream()
-                        .anyMatch(
-                                p ->
-                                        p.element() instanceof Contact
-                                                && p.part().equals(seat.placed().part()));
-        return new CoilDevice(seat.placed(), coil, seat.branch(), movesContacts, now);
+        boolean moves = movesContacts(seat.placed().part());
+        return new CoilDevice(seat.placed(), coil, seat.branch(), moves, now);
+    }
+
+    private boolean movesContacts(String part) {
+        for (Placed placed : circuit.placed()) {
+            if (placed.element() instanceof Contact && placed.part().equals(part)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private SupplyDevice supply(Seat seat, Consumer consumer) {

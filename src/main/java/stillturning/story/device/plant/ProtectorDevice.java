@@ -52,7 +52,7 @@ final class ProtectorDevice implements BranchDevice {
 
     @Override
     public BranchLaw law() {
-        return open() ? new Open() : closed;
+        return open() ? Open.CIRCUIT : closed;
     }
 
     @Override

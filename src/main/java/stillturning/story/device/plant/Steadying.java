@@ -218,12 +218,13 @@ final class Steadying {
     }
 
     private BranchLaw law(Way way) {
-        return way.stored().orElseGet(() -> now.solver.law(way.branch()));
+        Optional<BranchLaw> stored = way.stored();
+        return stored.isPresent() ? stored.get() : now.solver.law(way.branch());
     }
 
     /** What each alternator is left with of its voltage. */
     private List<Double> left() {
-        BranchLaw aside = new Open();
+        BranchLaw aside = Open.CIRCUIT;
         BranchLaw[] laws = new BranchLaw[layout.from.length];
         Arrays.fill(laws, aside);
         for (int i = 0; i < conducting.length; i++) {

@@ -244,7 +244,7 @@ public final class SupplyDevice implements BranchDevice {
     @Override
     public BranchLaw law() {
         if (destroyed || !wanted()) {
-            return new Open();
+            return Open.CIRCUIT;
         }
         return standsStill() ? standing : drawing;
     }

@@ -2,6 +2,7 @@ package stillturning.story.device.plant;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.DoubleUnaryOperator;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.law.BranchLaw;
 import stillturning.network.law.Open;
@@ -48,12 +49,17 @@ final class WireDevice implements BranchDevice, Racer {
         double constant = energy / (steadyAmps * steadyAmps);
         return new Heat(
                 new Heat.Law(
-                        steadyAmps,
-                        amps -> -constant * Math.log1p(-steadyAmps / amps * (steadyAmps / amps)),
-                        constant,
-                        Memory.METAL),
+                        steadyAmps, new Adiabatic(steadyAmps, constant), constant, Memory.METAL),
                 branch,
                 now);
+    }
+
+    /** Until it is as hot as its steady current would make it in the end (s). */
+    private record Adiabatic(double steadyAmps, double constant) implements DoubleUnaryOperator {
+        @Override
+        public double applyAsDouble(double amps) {
+            return -constant * Math.log1p(-steadyAmps / amps * (steadyAmps / amps));
+        }
     }
 
     @Override
@@ -68,7 +74,7 @@ final class WireDevice implements BranchDevice, Racer {
 
     @Override
     public BranchLaw law() {
-        return melted ? new Open() : whole;
+        return melted ? Open.CIRCUIT : whole;
     }
 
     @Override
