@@ -217,17 +217,22 @@ class FlightTest {
 
     /** A starter of this current on a battery of this resistance, and a computer that minds. */
     private static Bench started(double ohms, double amps) {
+        return running(ohms)
+                .load("starter", DemandKind.CONSTANT_CURRENT, amps, Bench.HARDY)
+                .use("starter", new LoadNeed.Use(Set.of("start"), 1), 1)
+                .join("starter", "plus", "bus", "bar");
+    }
+
+    /** All of it but the starter. */
+    private static Bench running(double ohms) {
         return new Bench()
                 .part(Shelf.lead("battery", 20, ohms, 1))
                 .join("battery", "minus", "ground", "stud")
                 .bus("bus")
                 .join("battery", "plus", "bus", "bar")
                 .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
-                .load("starter", DemandKind.CONSTANT_CURRENT, amps, Bench.HARDY)
-                .use("starter", new LoadNeed.Use(Set.of("start"), 1), 1)
                 .use("computer", ALWAYS, 9)
                 .join("computer", "plus", "bus", "bar")
-                .join("starter", "plus", "bus", "bar")
                 .engine(
                         new Engine(
                                 new EngineLogic.One("computer"),
@@ -257,6 +262,32 @@ class FlightTest {
         assertEquals(lowest(start, "starter"), lowest(start, "computer"), 1e-3);
         assertEquals(150, start.starterAmps(), 1e-6);
         assertEquals(List.of(), start.resets());
+    }
+
+    /** Until its contactor has pulled in it has no voltage at all, and that is no sag. */
+    @Test
+    void aStarterSagsFromWhenItsContactorReachesIt() throws UntoldStory {
+        Bench bench =
+                startedByKey()
+                        .load("starter", DemandKind.CONSTANT_CURRENT, 150, Bench.HARDY)
+                        .use("starter", new LoadNeed.Use(Set.of("start"), 1), 1)
+                        .join("starter", "plus", "solenoid", "out");
+        StartAttempt reached = start(bench.starting(Map.of("button", "on")), false);
+        assertTrue(reached.runs());
+        assertEquals(12.65 - 156 * 0.01, lowest(reached, "starter"), 0.1);
+        StartAttempt never = start(bench.starting(Map.of()), false);
+        assertFalse(never.runs());
+        assertEquals(0, lowest(never, "starter"));
+    }
+
+    private static Bench startedByKey() {
+        return running(0.01)
+                .closedSwitch("button", "off")
+                .part(Shelf.contactor("solenoid", 0.015))
+                .join("bus", "bar", "solenoid", "in")
+                .join("bus", "bar", "button", "in")
+                .join("button", "out", "solenoid", "coil-plus")
+                .join("solenoid", "coil-minus", "ground", "stud");
     }
 
     @Test

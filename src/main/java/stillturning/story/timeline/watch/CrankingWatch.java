@@ -14,6 +14,9 @@ import stillturning.story.device.plant.SupplyDevice;
 /** Watches the supplies of the engine's loads and of the starter while that turns the engine. */
 public final class CrankingWatch {
 
+    /** What flows into a starter that is reached (A), far above what solving leaves open. */
+    private static final double LEAST_AMPS = 1e-3;
+
     private final Map<String, SupplyDevice> watched = new LinkedHashMap<>();
     private final Map<String, Double> lowestVolts = new LinkedHashMap<>();
     private final Optional<SupplyDevice> starter;
@@ -36,10 +39,20 @@ public final class CrankingWatch {
     /** Looks at the supplies of this instant. */
     public void look() {
         if (now.cranking) {
-            watched.forEach((load, s) -> lowestVolts.merge(load, s.volts(), Math::min));
             starter.ifPresent(
                     s -> starterAmps = Math.max(starterAmps, Math.abs(now.amps(s.branch()))));
+            watched.forEach(
+                    (load, s) -> {
+                        if (!awaitsCurrent(s)) {
+                            lowestVolts.merge(load, s.volts(), Math::min);
+                        }
+                    });
         }
+    }
+
+    /** A starter that its contactor has not reached yet has not sagged. */
+    private boolean awaitsCurrent(SupplyDevice supply) {
+        return starterAmps < LEAST_AMPS && starter.filter(supply::equals).isPresent();
     }
 
     /**
@@ -55,6 +68,9 @@ public final class CrankingWatch {
                     && watched.containsKey(happening.part())) {
                 resets.add(happening.part());
             }
+        }
+        if (starterAmps < LEAST_AMPS && !lowestVolts.isEmpty()) {
+            starter.ifPresent(s -> lowestVolts.put(s.part(), 0.0));
         }
         return new StartAttempt(
                 conditions,
