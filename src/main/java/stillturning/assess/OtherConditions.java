@@ -170,15 +170,28 @@ final class OtherConditions {
         List<Misplaced> all = FailureCatalogue.omissionsOf(candidate);
         try {
             NormalFlight right = usual.at(first).normal();
-            return all.stream().map(misplaced -> left(misplaced, first, right)).toList();
+            boolean starts = startsOf(candidate).orElse(false);
+            return all.stream().map(misplaced -> left(misplaced, first, right, starts)).toList();
         } catch (UntoldStory e) {
             return all.stream().map(misplaced -> untold(misplaced, e)).toList();
         }
     }
 
-    private LeftSwitch left(Misplaced misplaced, Moment first, NormalFlight right) {
+    /** Whether the engine starts on the ground as stated; empty where the study has no starter. */
+    private Optional<Boolean> startsOf(Candidate one) {
+        return Timeline.start(study, one, false).map(StartAttempt::runs);
+    }
+
+    /**
+     * @param starts whether the starter starts the engine with all switches right: with a switch
+     *     wrong nobody overlooks that it does not
+     */
+    private LeftSwitch left(Misplaced misplaced, Moment first, NormalFlight right, boolean starts) {
         try {
             Candidate set = candidate.with(misplaced.positions());
+            if (starts && !startsOf(set).orElse(true)) {
+                return left(misplaced, false, List.of(), Optional.empty(), Optional.empty());
+            }
             Timeline timeline = Timeline.quick(study, set, first);
             NormalFlight normal = timeline.normal();
             List<String> cues =

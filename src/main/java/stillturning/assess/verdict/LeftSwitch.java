@@ -9,7 +9,8 @@ import stillturning.model.failure.FailureCatalogue.Misplaced;
  * checklist, in a wrong position, nothing else being wrong.
  *
  * @param switches what stands where
- * @param runsAtRest whether the engine runs on the ground
+ * @param runsAtRest whether the engine runs on the ground, and starts there if it does with all
+ *     switches right
  * @param cues what the pilot can see before the flight and would not with the switch right
  * @param verdict what comes of it in flight; empty if the engine does not even run on the ground
  * @param untold why nobody can say how the aircraft then stands, if so: it counts as a lost engine
