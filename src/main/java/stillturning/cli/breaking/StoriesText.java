@@ -143,11 +143,7 @@ final class StoriesText {
                         Column.figures(
                                 "acts by",
                                 7,
-                                t ->
-                                        t.verdict()
-                                                .actBySeconds()
-                                                .map(Formats::duration)
-                                                .orElse("-")));
+                                t -> t.verdict().actBySeconds().map(Formats::lasting).orElse("-")));
         return TextTable.lines(new Table<>(columns, stories.told()), out.paint());
     }
 

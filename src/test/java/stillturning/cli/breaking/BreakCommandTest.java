@@ -204,6 +204,16 @@ class BreakCommandTest {
         assertTrue(master.out().contains("master off in flight"), master.out());
     }
 
+    /** Rounded up it would be later than the end that it is to keep off. */
+    @Test
+    void byWhenHeMustActIsNeverPrintedLaterThanTheEngineLastsWithoutHim() {
+        String sandpiper = Session.ARCHITECTURES.resolve("sandpiper").toString();
+        String told = Session.in(here).run("break", sandpiper, "--failure", "charging lost").out();
+        // 948 s, with 949 s for the engine
+        assertTrue(told.contains(" 30 min  15 min   15 min\n"), told);
+        assertFalse(told.contains("16 min"), told);
+    }
+
     @Test
     void aStoryIsDrawnIntoTheFileNamedAndReplacesWhatWasThere() throws Exception {
         Files.writeString(here.resolve("bus.png"), "an older picture");
