@@ -2,6 +2,7 @@ package stillturning.cli.decide;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -174,6 +175,16 @@ public final class ExplainCommand implements Callable<Integer> {
         PageFile file = new PageFile(path);
         String shown = context.shown(path);
         String option = paper.file().filter(written::equals).isPresent() ? "--pdf" : "--html";
+        Path folder = path.toAbsolutePath().normalize().getParent();
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw new Refusal(
+                    "there is no folder "
+                            + folder
+                            + " for "
+                            + shown
+                            + "; make it, or name another file with "
+                            + option);
+        }
         if (!force && file.isAnothers()) {
             throw new Refusal(
                     shown

@@ -83,8 +83,18 @@ class ExplainCommandTest {
         assertEquals(ExitCode.BAD_INPUT, inTheWay.code());
         Ran missing = Session.in(here).run("explain", "small", "--html", "no/such/page.html");
         assertEquals(ExitCode.BAD_INPUT, missing.code());
-        assertTrue(missing.err().contains("cannot be written"), missing.err());
+        assertTrue(missing.err().contains("there is no folder "), missing.err());
         assertFalse(missing.err().contains("internal"), missing.err());
+    }
+
+    /**
+     * The work takes minutes; a study with a candidate that nobody could assess shows the order.
+     */
+    @Test
+    void aMissingFolderIsToldBeforeTheWork() throws IOException {
+        Ran missing = Session.in(here).run("explain", "nowhere", "--pdf", "no/such/paper.pdf");
+        assertEquals(ExitCode.BAD_INPUT, missing.code());
+        assertTrue(missing.err().contains("; make it, or name another file with --pdf"));
     }
 
     @Test
