@@ -83,7 +83,7 @@ class FolderTest {
                         + " use lower case letters, digits and hyphens before .yaml",
                 told());
         assertEquals(
-                "two.yml:1:1: : this file is not read; call it two.yaml",
+                "two.yml:1:1: this file is not read; call it two.yaml",
                 SampleStudy.remarked(StudyReader.read(folder)));
     }
 
