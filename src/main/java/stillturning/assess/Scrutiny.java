@@ -20,6 +20,7 @@ import stillturning.assess.requirement.Effort;
 import stillturning.assess.requirement.Evidence;
 import stillturning.assess.requirement.Requirements;
 import stillturning.assess.requirement.Restarts;
+import stillturning.assess.requirement.SomeFailures;
 import stillturning.assess.requirement.Survey;
 import stillturning.assess.verdict.Judge;
 import stillturning.assess.verdict.Lazy;
@@ -142,8 +143,31 @@ public final class Scrutiny implements Evidence {
 
     private void holdSome(List<Failure> some, List<String> missed, Set<String> breaking)
             throws UntoldStory {
-        Requirements against = new Requirements(study, new Some(this, some));
+        Requirements against = new Requirements(study, only(some));
         hold(Effort.EVERY_SINGLE_FAILURE, against, missed, breaking);
+    }
+
+    private Evidence only(List<Failure> some) {
+        return new SomeFailures(this, () -> judged(some), this::restarts);
+    }
+
+    /**
+     * Requirements that are missed for certain, in words: as some of the single failures tell, and
+     * what takes no more than a few stories. Of the others nobody knows.
+     *
+     * @param failures names of those that are told
+     * @throws UntoldStory if something cannot be computed without which nothing can be said
+     */
+    public List<String> missedBy(Set<String> failures) throws UntoldStory {
+        List<Failure> some = singles.stream().filter(f -> failures.contains(f.name())).toList();
+        Requirements against = new Requirements(study, only(some));
+        List<String> missed = new ArrayList<>();
+        for (Effort effort : Effort.values()) {
+            if (effort != Effort.SURVEY) {
+                hold(effort, against, missed, new LinkedHashSet<>());
+            }
+        }
+        return missed;
     }
 
     private void hold(
@@ -319,14 +343,17 @@ public final class Scrutiny implements Evidence {
     @Override
     public Restarts restarts() {
         if (restarts == null) {
-            try {
-                List<Failure> held = StudyRanking.held(singles()).map(Verdict::failure).toList();
-                restarts = trials.restarts(held);
-            } catch (UntoldStory e) {
-                throw new Untold(e);
-            }
+            restarts = restarts(singles());
         }
         return restarts;
+    }
+
+    private Restarts restarts(List<Verdict> after) {
+        try {
+            return trials.restarts(StudyRanking.held(after).map(Verdict::failure).toList());
+        } catch (UntoldStory e) {
+            throw new Untold(e);
+        }
     }
 
     @Override
@@ -356,54 +383,6 @@ public final class Scrutiny implements Evidence {
         Untold(UntoldStory story) {
             super(story);
             this.story = story;
-        }
-    }
-
-    /** The same evidence of some of the single failures. */
-    private record Some(Scrutiny whole, List<Failure> failures) implements Evidence {
-        @Override
-        public List<Verdict> singles() {
-            return whole.judged(failures);
-        }
-
-        @Override
-        public Optional<Verdict> masterOff() {
-            return whole.masterOff();
-        }
-
-        @Override
-        public Verdict chargingLost() {
-            return whole.chargingLost();
-        }
-
-        @Override
-        public Burdens burdens() {
-            return whole.burdens();
-        }
-
-        @Override
-        public PilotBurden pilot() {
-            return whole.pilot();
-        }
-
-        @Override
-        public Optional<StartAttempt> coldStart() {
-            return whole.coldStart();
-        }
-
-        @Override
-        public Restarts restarts() {
-            return whole.restarts();
-        }
-
-        @Override
-        public Optional<List<String>> departures() {
-            return whole.departures();
-        }
-
-        @Override
-        public Optional<RequirementMet> surveyed(Requirement requirement) {
-            return whole.surveyed(requirement);
         }
     }
 }

@@ -51,6 +51,7 @@ final class SchemaCommand implements Callable<Integer> {
                     new Schema("ground-test", "report", "ground-test"),
                     new Schema("since", "report", "explain --since"),
                     new Schema("suggest", "report", "suggest"),
+                    new Schema("mends", "report", "suggest --lightest"),
                     new Schema("sizes", "report", "size"),
                     new Schema("record", "report", "record"));
 

@@ -63,7 +63,7 @@ public record Dossier(
      * @param equal what equal batteries change, if there is more than one candidate
      * @param pair two candidates held against each other, if there are two
      * @param groundTest the plan of a test on the ground of the first candidate, if that was asked
-     * @param explored what else was looked at, if that was asked
+     * @param lookedAt what else was looked at, chapter by chapter; none if that was not asked
      */
     public record FurtherAnswers(
             Optional<Guesses> guesses,
@@ -72,9 +72,10 @@ public record Dossier(
             Optional<EqualBatteries> equal,
             Optional<PairQuestion> pair,
             Optional<Chapter> groundTest,
-            Optional<Chapter> explored) {
+            List<Chapter> lookedAt) {
         public FurtherAnswers {
             sizes = List.copyOf(sizes);
+            lookedAt = List.copyOf(lookedAt);
         }
     }
 
@@ -133,13 +134,17 @@ public record Dossier(
         Document planned = asked.groundTest.map(plan -> built.with(plan, "sizes")).orElse(built);
         List<Chapter> decision = CounsellorPaper.decision(assessment, contents);
         String last = decision.get(decision.size() - 1).anchor();
-        return asked.explored.map(found -> planned.with(found, last)).orElse(planned);
+        for (Chapter chapter : asked.lookedAt) {
+            planned = planned.with(chapter, last);
+            last = chapter.anchor();
+        }
+        return planned;
     }
 
     private List<Chapter> decision(PaperContents contents, FurtherAnswers asked) {
         return Stream.of(
                         CounsellorPaper.decision(assessment, contents).stream(),
-                        asked.explored.stream(),
+                        asked.lookedAt.stream(),
                         asBuilt.stream())
                 .flatMap(chapters -> chapters)
                 .toList();

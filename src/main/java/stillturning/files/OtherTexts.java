@@ -12,6 +12,7 @@ import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.value.Variation;
 import stillturning.model.Candidate;
+import stillturning.model.Chances;
 import stillturning.model.Installation;
 import stillturning.yaml.BindResult;
 import stillturning.yaml.Problem;
@@ -41,9 +42,13 @@ public final class OtherTexts {
      *
      * @param candidate present exactly if there is no problem
      * @param installation how what is in it lies, as sizes ask for it
+     * @param chances how often what is in it fails, and what its parts share
      */
     public record ReadText(
-            Optional<Candidate> candidate, Installation installation, List<Problem> problems) {
+            Optional<Candidate> candidate,
+            Installation installation,
+            Chances chances,
+            List<Problem> problems) {
         public ReadText {
             problems = List.copyOf(problems);
         }
@@ -63,7 +68,7 @@ public final class OtherTexts {
         BindResult<CandidateEntry> bound = FileNotations.binder().bind(text, CandidateEntry.class);
         List<Problem> problems = new ArrayList<>(bound.problems());
         if (bound.value().isEmpty()) {
-            return new ReadText(Optional.empty(), Installation.USUAL, problems);
+            return new ReadText(Optional.empty(), Installation.USUAL, Chances.NONE, problems);
         }
         ReadCandidate reading =
                 ReadCandidate.of(
@@ -72,6 +77,7 @@ public final class OtherTexts {
         return new ReadText(
                 reading.candidate().filter(c -> problems.isEmpty()),
                 InstallationReader.of(entry, Map.of(id, reading.fit())),
+                said.with(Map.of(id, reading.odds())),
                 problems);
     }
 }

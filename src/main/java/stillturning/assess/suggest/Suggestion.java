@@ -12,6 +12,7 @@ import stillturning.assess.CandidateDifferences;
 import stillturning.assess.CandidateDifferences.Shift;
 import stillturning.assess.PilotBurden;
 import stillturning.assess.Scrutiny;
+import stillturning.assess.suggest.Wanted.Mended;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;
@@ -26,7 +27,7 @@ import stillturning.parts.Part;
  * @param differences of the changed candidate from the one that it was made from
  * @param before what the candidate costs as it was
  * @param after what it costs then
- * @param left what it does not mend of what was asked for
+ * @param mended what it mends of what was asked for, and what it does not
  * @param troubles what is worse than before, the pilot as planned
  */
 public record Suggestion(
@@ -34,11 +35,10 @@ public record Suggestion(
         CandidateDifferences differences,
         CandidateBurden before,
         CandidateBurden after,
-        List<String> left,
+        Mended mended,
         List<Worsening> troubles) {
     public Suggestion {
         moves = List.copyOf(moves);
-        left = List.copyOf(left);
         troubles = List.copyOf(troubles);
     }
 
@@ -53,10 +53,10 @@ public record Suggestion(
     /**
      * A candidate changed by moves.
      *
-     * @param left what is not mended of what was asked for
+     * @param mended what is mended of what was asked for
      */
     public static Suggestion of(
-            Study study, List<String> moves, List<String> left, Appraisal before, Appraisal after) {
+            Study study, List<String> moves, Mended mended, Appraisal before, Appraisal after) {
         CandidateDifferences differences = CandidateDifferences.of(after, before);
         ComplexityWeights weights = study.goals().preferences().complexity();
         return new Suggestion(
@@ -64,7 +64,7 @@ public record Suggestion(
                 differences,
                 CandidateBurden.of(before, weights),
                 CandidateBurden.of(after, weights),
-                left,
+                mended,
                 troubles(differences, before, after));
     }
 
@@ -101,6 +101,11 @@ public record Suggestion(
         return new Worsening(verdict.failure().name(), verdict.outcome().words());
     }
 
+    /** What it does not mend of what was asked for, in words. */
+    public List<String> left() {
+        return mended.left();
+    }
+
     /** How many parts are added, left out or altered. */
     public int touched() {
         return differences.added().size()
@@ -131,7 +136,7 @@ public record Suggestion(
 
     /** What it is worth, less being better in each. */
     public List<Double> values() {
-        return values(left.size(), troubles.size(), touched(), after);
+        return values(left().size(), troubles.size(), touched(), after);
     }
 
     private static List<Double> values(int left, int troubles, int touched, CandidateBurden after) {

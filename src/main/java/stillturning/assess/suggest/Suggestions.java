@@ -1,6 +1,7 @@
 package stillturning.assess.suggest;
 
 import java.util.List;
+import java.util.Map;
 import stillturning.assess.Appraisal;
 import stillturning.assess.front.Tally;
 import stillturning.model.Study;
@@ -25,5 +26,10 @@ public record Suggestions(
      * @param moves most moves one after the other
      * @param whole whether all that can be reached by so many moves was looked at
      */
-    public record LookedAt(Tally tally, int moves, boolean whole) {}
+    public record LookedAt(Tally tally, int moves, boolean whole) {
+
+        /** Nothing was looked at, since there is nothing to mend. */
+        public static final LookedAt NOTHING =
+                new LookedAt(new Tally(0, 0, Map.of(), 0, 0, 0, 0), 0, true);
+    }
 }

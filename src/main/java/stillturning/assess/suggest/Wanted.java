@@ -1,13 +1,15 @@
 package stillturning.assess.suggest;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.verdict.Outcome;
@@ -50,6 +52,11 @@ public record Wanted(
         return lost.isEmpty() ? new Wanted(Map.of(), missed(appraisal)) : of(lost);
     }
 
+    /** The single failures that lose the engine, and the requirements that are missed. */
+    public static Wanted all(Appraisal appraisal) {
+        return new Wanted(of(appraisal.with(Outcome.ENGINE_LOST)).failures, missed(appraisal));
+    }
+
     /** Single failures of a candidate. */
     public static Wanted of(List<Verdict> verdicts) {
         Map<String, Outcome> failures = new LinkedHashMap<>();
@@ -72,6 +79,13 @@ public record Wanted(
     /** Whether there is nothing to mend. */
     public boolean isNothing() {
         return size() == 0;
+    }
+
+    /** All that is to be mended, by name or in words. */
+    public List<String> names() {
+        return Stream.of(failures.keySet(), requirements, others)
+                .flatMap(Collection::stream)
+                .toList();
     }
 
     /** How many things are to be mended. */
@@ -100,14 +114,14 @@ public record Wanted(
      * Failures that are not mended but moved: a new part of the same kind fails in the same way,
      * and then no less is lost.
      *
-     * @param left those that are not mended anyway
+     * @param known those that are not mended anyway
+     * @return each with the one that it moved to
      */
-    private List<String> moved(Appraisal before, Appraisal after, List<Verdict> left) {
-        Set<String> known = left.stream().map(v -> v.failure().name()).collect(Collectors.toSet());
+    private Map<String, String> moved(Appraisal before, Appraisal after, Set<String> known) {
         List<Verdict> own =
                 new ArrayList<>(
                         after.singles().stream().filter(v -> isNew(v.failure(), before)).toList());
-        List<String> moved = new ArrayList<>();
+        Map<String, String> moved = new LinkedHashMap<>();
         for (Verdict mended : before.singles()) {
             String name = mended.failure().name();
             if (failures.containsKey(name) && !known.contains(name)) {
@@ -117,7 +131,7 @@ public record Wanted(
                                 .filter(v -> v.outcome().compareTo(mended.outcome()) <= 0)
                                 .findFirst();
                 same.ifPresent(own::remove);
-                same.ifPresent(v -> moved.add(name + ", now as " + v.failure().name()));
+                same.ifPresent(v -> moved.put(name, v.failure().name()));
             }
         }
         return moved;
@@ -141,16 +155,43 @@ public record Wanted(
     }
 
     /**
-     * Failures and requirements that are not mended in a changed candidate, in words.
+     * What a changed candidate mends.
+     *
+     * @param mended failures and requirements by name
+     * @param left the others in words, with what became of them
+     */
+    public record Mended(List<String> mended, List<String> left) {
+        public Mended {
+            mended = List.copyOf(mended);
+            left = List.copyOf(left);
+        }
+
+        /** The same with something else that is mended or not. */
+        public Mended with(String other, boolean isLeft) {
+            List<String> more = new ArrayList<>(isLeft ? left : mended);
+            more.add(other);
+            return isLeft ? new Mended(mended, more) : new Mended(more, left);
+        }
+    }
+
+    /**
+     * What a changed candidate mends of the failures and requirements.
      *
      * @param before the candidate as it was
      */
-    public List<String> left(Appraisal before, Appraisal after) {
-        List<Verdict> failing = left(after.singles());
-        List<String> left = new ArrayList<>(failing.stream().map(v -> v.failure().name()).toList());
-        left.addAll(moved(before, after, failing));
-        Set<String> missed = missed(after).stream().collect(Collectors.toSet());
+    public Mended mended(Appraisal before, Appraisal after) {
+        Set<String> failing = new LinkedHashSet<>();
+        left(after.singles()).forEach(v -> failing.add(v.failure().name()));
+        Map<String, String> moved = moved(before, after, failing);
+        Set<String> missed = Set.copyOf(missed(after));
+        List<String> left = new ArrayList<>(failing);
+        moved.forEach((name, now) -> left.add(name + ", now as " + now));
         requirements.stream().filter(missed::contains).forEach(left::add);
-        return left;
+        List<String> mended =
+                Stream.concat(failures.keySet().stream(), requirements.stream())
+                        .filter(name -> !failing.contains(name) && !moved.containsKey(name))
+                        .filter(name -> !missed.contains(name))
+                        .toList();
+        return new Mended(mended, left);
     }
 }

@@ -15,6 +15,10 @@
  *       left, new troubles, parts touched, weight, parts, price, complexity and acts of the pilot
  *       at once. Of what leaves and breaks as much, the smallest change comes first, since that is
  *       what a builder does first.
+ *   <li><b>The lightest mend of one thing is the one that breaks least.</b> By weight alone the
+ *       first place goes to a battery of another chemistry, which loses weight and adds failures
+ *       that lose the engine. What is lighter and breaks more is shown after it. Held by {@code
+ *       LightestChangesTest}.
  * </ul>
  */
 @NullMarked

@@ -14,6 +14,7 @@ import picocli.CommandLine.Option;
 import stillturning.cli.joint.ResumedSearch;
 import stillturning.cli.size.StudySizes;
 import stillturning.cli.study.FoundStudy;
+import stillturning.cli.study.KeptChanges;
 import stillturning.cli.study.KeptLayouts;
 import stillturning.cli.study.StudyArgument;
 import stillturning.cli.study.StudyAssessment;
@@ -35,6 +36,7 @@ import stillturning.report.page.Document.Chapter;
 import stillturning.report.paper.PaperContents.Edition;
 import stillturning.report.pdf.PaperSize;
 import stillturning.report.pdf.PdfSetter;
+import stillturning.report.suggest.MendBlocks;
 import stillturning.sizing.result.SizingReport;
 
 /** Writes down the comparison with everything behind it. */
@@ -49,7 +51,7 @@ import stillturning.sizing.result.SizingReport;
             "  stillturning explain sandpiper --guesses",
             "  stillturning explain sandpiper --pairs --resume pairs.json",
             "  stillturning explain sandpiper --html talk/sandpiper.html",
-            "  stillturning explain sandpiper --explored front.json",
+            "  stillturning explain sandpiper --explored front.json --mends mends.json",
             "  stillturning explain sandpiper --since sandpiper-in-spring",
             "  stillturning explain sandpiper --pdf sandpiper.pdf --paper letter --date 2030-06-15"
         })
@@ -112,6 +114,14 @@ public final class ExplainCommand implements Callable<Integer> {
                     "Also tell what else was looked at: simpler layouts that explore --keep has"
                             + " kept in this file. Each is assessed again.")
     private Optional<String> explored = Optional.empty();
+
+    @Option(
+            names = "--mends",
+            paramLabel = "FILE",
+            description =
+                    "Also tell what would mend what is wrong: the lightest changes that suggest"
+                            + " --lightest --keep has kept in this file. Each is assessed again.")
+    private Optional<String> mends = Optional.empty();
 
     @Option(
             names = "--force",
@@ -219,12 +229,22 @@ public final class ExplainCommand implements Callable<Integer> {
                 StudyAssessment.withEqualBatteries(comparison.assessment(), context),
                 pair.map(work -> Between.of(work, context)),
                 groundTest ? groundTest(dossier) : Optional.empty(),
-                explored(found));
+                lookedAt(found));
     }
 
-    private Optional<Chapter> explored(FoundStudy found) {
-        return explored.map(
-                file -> ExploredChapter.of(KeptLayouts.again(file, found, context).front()));
+    /** What else was looked at: other layouts, then small changes. */
+    private List<Chapter> lookedAt(FoundStudy found) {
+        Optional<Chapter> layouts =
+                explored.map(
+                        file ->
+                                ExploredChapter.of(
+                                        KeptLayouts.again(file, found, context).front()));
+        Optional<Chapter> changes =
+                mends.map(
+                        file ->
+                                new MendBlocks(KeptChanges.again(file, found, context).mends())
+                                        .chapter());
+        return Stream.concat(layouts.stream(), changes.stream()).toList();
     }
 
     private Optional<Chapter> groundTest(Dossier dossier) {

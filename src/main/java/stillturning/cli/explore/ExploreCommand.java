@@ -143,7 +143,7 @@ public final class ExploreCommand implements Callable<Integer> {
         Explored front =
                 again.map(file -> KeptLayouts.again(file, found, context))
                         .orElseGet(() -> explored(found, criteria, limits));
-        Explored explored = pairs ? FrontPairs.counted(front, context) : front;
+        Explored explored = pairs ? FrontPairs.counted(front, found, context) : front;
         Output out = new Output(context);
         List<String> written = new ArrayList<>();
         picture.ifPresent(file -> written.add(file.write(FrontPicture.of(explored.front()))));

@@ -34,8 +34,7 @@ final class AimWords {
     }
 
     private static Aim pair(Suggest suggest, String first, String second) throws UntoldStory {
-        Candidate candidate = suggest.before().candidate();
-        HiddenThenOne pair = new HiddenThenOne(one(candidate, first), one(candidate, second));
+        HiddenThenOne pair = new HiddenThenOne(one(suggest, first), one(suggest, second));
         if (!suggest.isLeft(pair)) {
             throw new Refusal(
                     "\""
@@ -43,16 +42,19 @@ final class AimWords {
                             + "\" and then \""
                             + pair.then().name()
                             + "\" do not end the engine in "
-                            + candidate.id()
+                            + suggest.before().candidate().id()
                             + ", or the pilot sees the first; break --latent lists those that"
                             + " hide");
         }
         return pair;
     }
 
-    private static Failure one(Candidate candidate, String said) {
+    /** A failure, or else an event that takes several parts. */
+    private static Failure one(Suggest suggest, String said) {
+        Candidate candidate = suggest.before().candidate();
         NamedFailures names = new NamedFailures(List.of(candidate));
-        List<Failure> meant = names.all(said);
+        List<Failure> failures = names.all(said);
+        List<Failure> meant = failures.isEmpty() ? causes(suggest, said) : failures;
         if (meant.size() != 1) {
             throw new Refusal(
                     "\""
@@ -69,6 +71,14 @@ final class AimWords {
                                             .collect(Collectors.joining(", "))));
         }
         return meant.get(0);
+    }
+
+    private static List<Failure> causes(Suggest suggest, String said) {
+        return LooseNames.best(
+                said,
+                suggest.causes().stream()
+                        .map(cause -> new Named<>(cause, List.of(LooseName.of(cause.name()))))
+                        .toList());
     }
 
     private static Aim finding(Suggest suggest, String said) {

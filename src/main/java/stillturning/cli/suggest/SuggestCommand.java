@@ -1,6 +1,5 @@
 package stillturning.cli.suggest;
 
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -10,11 +9,11 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stillturning.assess.front.SearchLimits;
 import stillturning.assess.front.SearchWatch;
-import stillturning.assess.front.Tally;
 import stillturning.assess.suggest.Wanted;
 import stillturning.cli.study.CandidateNames;
 import stillturning.cli.study.FoundStudy;
 import stillturning.cli.study.StudyArgument;
+import stillturning.cli.terminal.Answer;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.ExitCode;
 import stillturning.cli.terminal.Output;
@@ -42,7 +41,8 @@ import stillturning.story.UntoldStory;
             "  stillturning suggest sandpiper --candidate one-battery-engine-bus"
                     + " --finding \"gear pump breaker\"",
             "  stillturning suggest sandpiper --candidate two-alternators --requirement weighs",
-            "  stillturning suggest sandpiper --candidate one-battery-engine-bus --save 1"
+            "  stillturning suggest sandpiper --candidate one-battery-engine-bus --save 1",
+            "  stillturning suggest sandpiper --lightest --keep mends.json"
         })
 public final class SuggestCommand implements Callable<Integer> {
 
@@ -52,20 +52,21 @@ public final class SuggestCommand implements Callable<Integer> {
 
     private final CommandContext context;
     @Mixin private StudyArgument asked = new StudyArgument();
+    @Mixin private LightestOptions lightest = new LightestOptions();
 
     @Option(
             names = "--candidate",
             paramLabel = "NAME",
-            required = true,
-            description = "The candidate, by its name or title.")
-    private String candidate = "";
+            description = "The candidate, by its name or title; only --lightest does without.")
+    private Optional<String> candidate = Optional.empty();
 
     @Option(
             names = "--failure",
             paramLabel = "WORDS",
             description =
                     "Mend what this failure does. Given twice: a failure that nobody sees, and one"
-                            + " more that then ends the engine. Without: every single failure that"
+                            + " more that then ends the engine, or an event that takes several"
+                            + " parts. Without: every single failure that"
                             + " loses the engine, or else the requirements that are missed.")
     private List<String> failures = List.of();
 
@@ -132,12 +133,29 @@ public final class SuggestCommand implements Callable<Integer> {
             throw new Refusal(
                     "take one of --failure, --finding and --requirement; --failure twice at most");
         }
+        if (lightest.asked() ? targets > 0 || save.isPresent() : candidate.isEmpty()) {
+            throw new Refusal(
+                    lightest.asked()
+                            ? "--lightest asks about all that is wrong; leave out --failure,"
+                                    + " --finding, --requirement and --save"
+                            : "name one candidate with --candidate, or ask about all that is wrong"
+                                    + " with --lightest");
+        }
+        lightest.claim(context);
         FoundStudy found = asked.sound(context);
-        Candidate of = CandidateNames.find(found.study(), candidate);
-        Suggested suggested = suggested(found, of);
-        Answered answer = new Answered(suggested, saved(suggested));
-        new Output(context).answer(answer, asked.json());
+        new Output(context).answer(answer(found), asked.json());
         return ExitCode.FINE;
+    }
+
+    private Answer answer(FoundStudy found) {
+        if (lightest.asked()) {
+            FoundStudy asked = found.only(candidate);
+            SearchLimits limits = new SearchLimits(moves, most);
+            return lightest.answer(asked, limits, minutes, context);
+        }
+        Candidate of = CandidateNames.find(found.study(), candidate.orElse(""));
+        Suggested suggested = suggested(found, of);
+        return new Answered(suggested, saved(suggested));
     }
 
     private Suggested suggested(FoundStudy found, Candidate of) {
@@ -157,7 +175,15 @@ public final class SuggestCommand implements Callable<Integer> {
             }
             try (Progress progress = Progress.over(most, "drawings looked at", context)) {
                 SearchLimits limits = new SearchLimits(moves, most);
-                SearchWatch watch = new Clock(progress, minutes);
+                SearchWatch watch =
+                        new Clock(
+                                minutes,
+                                done ->
+                                        progress.tell(
+                                                done.tried()
+                                                        + " of "
+                                                        + most
+                                                        + " drawings looked at"));
                 return aim.isPresent()
                         ? suggest.mending(aim.get(), limits, watch)
                         : suggest.mending(wanted, limits, watch);
@@ -182,31 +208,5 @@ public final class SuggestCommand implements Callable<Integer> {
                             : "--save takes a number from 1 to " + drawings.size());
         }
         return Optional.of(context.shown(NewCandidateFile.written(suggested, number - 1)));
-    }
-
-    /** Shows how far it is, and ends when the time is over. */
-    private static final class Clock implements SearchWatch {
-        private final Progress progress;
-        private final long endNanos;
-        private final boolean ends;
-        private int told;
-
-        Clock(Progress progress, Optional<Integer> minutes) {
-            this.progress = progress;
-            this.ends = minutes.isPresent();
-            this.endNanos = System.nanoTime() + Duration.ofMinutes(minutes.orElse(0)).toNanos();
-        }
-
-        @Override
-        public void seen(Tally tally, List<List<Double>> front) {
-            for (; told < tally.tried(); told++) {
-                progress.accept("");
-            }
-        }
-
-        @Override
-        public boolean enough() {
-            return ends && System.nanoTime() - endNanos > 0;
-        }
     }
 }

@@ -8,6 +8,7 @@ import stillturning.assess.verdict.Outcome;
 import stillturning.dossier.NamedFailures;
 import stillturning.files.move.Drawn;
 import stillturning.model.Candidate;
+import stillturning.model.failure.Cause;
 import stillturning.model.failure.Failure;
 import stillturning.reliability.runup.Sight;
 import stillturning.story.UntoldStory;
@@ -18,7 +19,7 @@ import stillturning.story.UntoldStory;
  * about, and counts as left.
  *
  * @param hidden the one that nobody sees
- * @param then the one more
+ * @param then the one more, or an event that takes several parts
  */
 public record HiddenThenOne(Failure hidden, Failure then) implements Aim {
 
@@ -52,7 +53,9 @@ public record HiddenThenOne(Failure hidden, Failure then) implements Aim {
     }
 
     private static Optional<Failure> in(Drawn drawn, Failure failure) {
-        return NamedFailures.everything(drawn.candidate()).stream()
+        return Stream.concat(
+                        NamedFailures.everything(drawn.candidate()).stream(),
+                        drawn.causes().stream().map(Cause::failure))
                 .filter(f -> f.name().equals(failure.name()))
                 .findFirst();
     }

@@ -155,10 +155,10 @@ final class MendSpace implements Space<Drawn> {
             Scrutiny scrutiny = Suggest.scrutiny(drawn);
             Optional<String> refused = refused(drawn, scrutiny);
             return refused.isPresent()
-                    ? new Dead(refused.get(), evidence)
+                    ? new Dead(refused.get(), nothing(), evidence)
                     : new Looked(scrutiny, drawn, evidence);
         } catch (UntoldStory e) {
-            return new Dead(COMPUTED, evidence);
+            return new Dead(COMPUTED, nothing(), evidence);
         }
     }
 
@@ -174,13 +174,14 @@ final class MendSpace implements Space<Drawn> {
                 : Optional.of(Service.OFF_WHEN_PARKED);
     }
 
-    /** One that does not do with nothing wrong what it has to, or that cannot be computed. */
-    private record Dead(String by, List<String> evidence) implements FirstLook {
+    /** What no drawing is better than. */
+    private List<Double> nothing() {
+        return asked.values(List.of(), List.of(0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0));
+    }
 
-        @Override
-        public List<Double> atBest() {
-            return List.of(0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0);
-        }
+    /** One that does not do with nothing wrong what it has to, or that cannot be computed. */
+    private record Dead(String by, List<Double> atBest, List<String> evidence)
+            implements FirstLook {
 
         @Override
         public TrialResult trial() {
@@ -206,25 +207,20 @@ final class MendSpace implements Space<Drawn> {
             this.evidence = evidence;
             this.failing = wanted.left(scrutiny.verdicts(wanted.failures().keySet()));
             this.others = asked.left(drawn, scrutiny);
-            this.unmet = unmet();
+            this.unmet = asked.unmet(before, scrutiny);
             if (failing.stream().anyMatch(v -> seconds(v.unaided()) > seconds(v.planned()))) {
                 worseByActs.add(drawn);
             }
         }
 
-        /** One of the wanted requirements where it is the first of all to be missed. */
-        private List<String> unmet() throws UntoldStory {
-            return wanted.requirements().isEmpty()
-                    ? List.of()
-                    : scrutiny.refusal(Set.of()).stream()
-                            .map(Scrutiny.MissedRequirement::requirement)
-                            .filter(wanted.requirements()::contains)
-                            .toList();
-        }
-
         /** What is left for certain, before everything is told. */
         private int left() {
             return failing.size() + others.size() + unmet.size();
+        }
+
+        private List<String> failingOrUnmet() {
+            return Stream.concat(failing.stream().map(v -> v.failure().name()), unmet.stream())
+                    .toList();
         }
 
         private boolean mends() {
@@ -235,14 +231,16 @@ final class MendSpace implements Space<Drawn> {
         @Override
         public List<Double> atBest() {
             return mends()
-                    ? Suggestion.atBest(drawn.study(), left(), start.candidate(), scrutiny)
-                    : new Dead(COMPUTED, evidence).atBest();
+                    ? asked.values(
+                            failingOrUnmet(),
+                            Suggestion.atBest(drawn.study(), left(), start.candidate(), scrutiny))
+                    : nothing();
         }
 
         @Override
         public TrialResult trial() {
             if (!service.takesOff(scrutiny)) {
-                return new Dead(Service.TAKES_OFF, evidence).trial();
+                return new Dead(Service.TAKES_OFF, nothing(), evidence).trial();
             }
             if (!mends()) {
                 return missed(wanted.requirements());
@@ -250,10 +248,10 @@ final class MendSpace implements Space<Drawn> {
             try {
                 Suggestion found = asked.suggestion(drawn, List.of(), before, scrutiny);
                 return found.left().size() < wanted.size()
-                        ? new TrialResult.Met(found.values(), evidence)
+                        ? new TrialResult.Met(asked.values(found), evidence)
                         : missed(found.left());
             } catch (UntoldStory e) {
-                return new Dead(COMPUTED, evidence).trial();
+                return new Dead(COMPUTED, nothing(), evidence).trial();
             }
         }
 

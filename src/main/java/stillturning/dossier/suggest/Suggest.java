@@ -10,11 +10,16 @@ import stillturning.assess.front.Found;
 import stillturning.assess.front.FrontSearch;
 import stillturning.assess.front.SearchLimits;
 import stillturning.assess.front.SearchWatch;
+import stillturning.assess.suggest.LightestMends;
 import stillturning.assess.suggest.Suggestion;
 import stillturning.assess.suggest.Suggestions;
+import stillturning.assess.suggest.Suggestions.LookedAt;
 import stillturning.assess.suggest.Wanted;
 import stillturning.dossier.RequirementSurvey;
+import stillturning.dossier.suggest.LightestFound.OfCandidate;
 import stillturning.files.move.Drawn;
+import stillturning.model.failure.Cause;
+import stillturning.model.failure.Failure;
 import stillturning.story.UntoldStory;
 
 /** Looks for small changes that mend a candidate. */
@@ -75,6 +80,11 @@ public final class Suggest {
         return aim.isLeft(drawn, scrutiny(drawn));
     }
 
+    /** Events that fail several parts of the candidate together. */
+    public List<Failure> causes() {
+        return drawn.causes().stream().map(Cause::failure).toList();
+    }
+
     /** The candidate as it is. */
     public Appraisal before() {
         return before;
@@ -96,20 +106,8 @@ public final class Suggest {
     }
 
     private Suggested mending(Asked asked, SearchLimits limits, SearchWatch watch) {
-        MendSpace space = new MendSpace(drawn, before, asked);
-        Found<Drawn> found = FrontSearch.in(space, limits, watch);
-        List<Placed> placed = new ArrayList<>();
-        for (Found.Member<Drawn> member : found.front()) {
-            try {
-                Drawn thing = member.thing();
-                placed.add(
-                        new Placed(
-                                asked.suggestion(thing, member.steps(), before, scrutiny(thing)),
-                                thing));
-            } catch (UntoldStory e) {
-                throw new IllegalStateException("told before, and not now", e);
-            }
-        }
+        Found<Drawn> found = FrontSearch.in(new MendSpace(drawn, before, asked), limits, watch);
+        List<Placed> placed = new ArrayList<>(placed(asked, made(found)));
         placed.sort(Comparator.comparing(p -> p.suggestion.values(), ORDER));
         return new Suggested(
                 new Suggestions(
@@ -117,9 +115,81 @@ public final class Suggest {
                         before,
                         asked.wanted(),
                         placed.stream().map(Placed::suggestion).toList(),
-                        new Suggestions.LookedAt(found.tally(), limits.steps(), found.whole())),
-                placed.stream().map(Placed::drawing).toList());
+                        lookedAt(found, limits)),
+                placed.stream().map(p -> p.made.drawn).toList());
     }
 
-    private record Placed(Suggestion suggestion, Drawn drawing) {}
+    private static List<Made> made(Found<Drawn> found) {
+        return found.front().stream().map(m -> new Made(m.steps(), m.thing())).toList();
+    }
+
+    private static LookedAt lookedAt(Found<Drawn> found, SearchLimits limits) {
+        return new LookedAt(found.tally(), limits.steps(), found.whole());
+    }
+
+    /**
+     * Looks for the lightest change for each single failure that loses the engine, and for each
+     * requirement that is missed.
+     *
+     * @param limits how many moves one after the other, and how many drawings at most
+     */
+    OfCandidate lightest(SearchLimits limits, SearchWatch watch) {
+        Wanted wanted = Wanted.all(before);
+        if (wanted.isNothing()) {
+            return lightest(List.of(), LookedAt.NOTHING);
+        }
+        MendSpace space = new MendSpace(drawn, before, Asked.oneByOne(wanted));
+        Found<Drawn> found = FrontSearch.in(space, limits, watch);
+        return lightest(made(found), lookedAt(found, limits));
+    }
+
+    /**
+     * The lightest among changes that are drawn already; each is assessed in full.
+     *
+     * @param done what was looked at to find them
+     */
+    OfCandidate lightest(List<Made> made, LookedAt done) {
+        Asked asked = Asked.oneByOne(Wanted.all(before));
+        List<Placed> placed = placed(asked, made);
+        LightestMends mends =
+                LightestMends.among(
+                        drawn.study(),
+                        before,
+                        asked.wanted(),
+                        placed.stream().map(Placed::suggestion).toList(),
+                        done);
+        return new OfCandidate(
+                mends,
+                mends.mends().stream().map(mend -> drawing(mend.suggestion(), placed)).toList());
+    }
+
+    private static Drawn drawing(Suggestion suggestion, List<Placed> placed) {
+        return placed.stream()
+                .filter(p -> p.suggestion == suggestion)
+                .map(p -> p.made.drawn)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private List<Placed> placed(Asked asked, List<Made> made) {
+        List<Placed> placed = new ArrayList<>();
+        for (Made one : made) {
+            try {
+                Scrutiny look = scrutiny(one.drawn);
+                placed.add(new Placed(asked.suggestion(one.drawn, one.moves, before, look), one));
+            } catch (UntoldStory e) {
+                throw new IllegalStateException("told before, and not now", e);
+            }
+        }
+        return placed;
+    }
+
+    /**
+     * A drawing, and the moves that lead to it.
+     *
+     * @param moves in words
+     */
+    record Made(List<String> moves, Drawn drawn) {}
+
+    private record Placed(Suggestion suggestion, Made made) {}
 }

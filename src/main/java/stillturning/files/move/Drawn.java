@@ -12,8 +12,11 @@ import stillturning.files.edit.ChangeRefused;
 import stillturning.files.edit.StudyOutline;
 import stillturning.files.entry.Names;
 import stillturning.model.Candidate;
+import stillturning.model.Chances;
 import stillturning.model.Installation;
 import stillturning.model.Study;
+import stillturning.model.failure.Cause;
+import stillturning.model.failure.CommonCauses;
 import stillturning.parts.Part;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
@@ -25,6 +28,7 @@ public final class Drawn {
     private final Study study;
     private final Candidate candidate;
     private final Installation installation;
+    private final Chances chances;
     private final YamlDocument text;
     private final CandidateOutline outline;
     private final StudyOutline loads;
@@ -34,11 +38,13 @@ public final class Drawn {
             Study study,
             Candidate candidate,
             Installation installation,
+            Chances chances,
             YamlDocument text) {
         this.texts = texts;
         this.study = study;
         this.candidate = candidate;
         this.installation = installation;
+        this.chances = chances;
         this.text = text;
         this.outline = new CandidateOutline(text);
         this.loads = new StudyOutline(texts.study());
@@ -62,6 +68,7 @@ public final class Drawn {
                 study.get(),
                 study.get().candidate(candidate).get(),
                 read.sizes().installation(),
+                read.chances(),
                 reader.document(candidate));
     }
 
@@ -78,6 +85,11 @@ public final class Drawn {
     /** How what is in it lies, as sizes ask for it. */
     public Installation installation() {
         return installation;
+    }
+
+    /** Every event that fails several of its parts together. */
+    public List<Cause> causes() {
+        return CommonCauses.of(study.aircraft(), candidate, chances);
     }
 
     public YamlDocument text() {
@@ -101,7 +113,8 @@ public final class Drawn {
             String place = first.path().isEmpty() ? "" : first.path() + ": ";
             throw new ChangeRefused(place + first.wrong() + "; " + first.right());
         }
-        return new Drawn(texts, study, read.candidate().get(), read.installation(), other);
+        return new Drawn(
+                texts, study, read.candidate().get(), read.installation(), read.chances(), other);
     }
 
     // --- what finders ask

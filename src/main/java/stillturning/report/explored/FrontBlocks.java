@@ -372,7 +372,8 @@ public final class FrontBlocks {
         return explored.beside().pairs().isEmpty()
                 ? "Pairs of failures were not asked about: what a layout does without may be what"
                         + " stands in once two things have failed."
-                : "Pairs of single failures were asked about for what is on the front, and only"
+                : "Pairs of failures, events that take several parts among them, were asked about"
+                        + " for what is on the front, and only"
                         + " there: nothing was refused by them, so what is outdone here may bear"
                         + " fewer of them than what outdoes it. Counted are pairs that end the"
                         + " engine though neither does alone, those that cannot be told among"

@@ -25,6 +25,10 @@ public final class LatentPairWords {
 
     /** How many pairs some latent failures are in, and the worst by name with what reveals them. */
     public String reason(List<Latent> breaking) {
+        return found(breaking) + "; events that take several parts were not asked about";
+    }
+
+    private String found(List<Latent> breaking) {
         int latent = found.card().latents().size();
         if (breaking.isEmpty()) {
             return "no pair with one of its "

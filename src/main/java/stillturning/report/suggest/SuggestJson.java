@@ -40,7 +40,7 @@ public final class SuggestJson {
                     .word("before", Outcome.class, Shift::before)
                     .word("after", Outcome.class, Shift::after);
 
-    private static final JsonShape<Suggestion> SUGGESTION =
+    static final JsonShape<Suggestion> SUGGESTION =
             JsonShape.<Suggestion>named("suggestion")
                     .texts("moves", Suggestion::moves)
                     .texts("left", Suggestion::left)

@@ -11,6 +11,7 @@ import stillturning.assess.suggest.Suggestion;
 import stillturning.assess.suggest.Suggestion.CandidateBurden;
 import stillturning.assess.suggest.Suggestion.Worsening;
 import stillturning.assess.suggest.Suggestions;
+import stillturning.assess.suggest.Suggestions.LookedAt;
 import stillturning.assess.suggest.Wanted;
 import stillturning.assess.verdict.Outcome;
 import stillturning.quantity.Formats;
@@ -26,6 +27,9 @@ public final class SuggestionWords {
                     + " those between zones, new parts are of the catalogue's usual classes, and nobody"
                     + " has looked whether there is room. Sizes are not checked here; run size on what"
                     + " you save.";
+
+    /** No difference. */
+    static final String SAME = "the same";
 
     private final Suggestions all;
 
@@ -108,7 +112,8 @@ public final class SuggestionWords {
         return lines;
     }
 
-    private String costs(Suggestion suggestion) {
+    /** What it costs, as one sentence. */
+    String costs(Suggestion suggestion) {
         CandidateBurden before = suggestion.before();
         CandidateBurden after = suggestion.after();
         return String.format(
@@ -128,10 +133,11 @@ public final class SuggestionWords {
                 signed(after.acts() - before.acts(), 0));
     }
 
-    private static String signed(double difference, int decimals) {
+    /** A difference as one reads it. */
+    static String signed(double difference, int decimals) {
         String number = Formats.fixed(Math.abs(difference), decimals);
         boolean none = Double.parseDouble(number) == 0;
-        return none ? "the same" : (difference < 0 ? "-" : "+") + number;
+        return none ? SAME : (difference < 0 ? "-" : "+") + number;
     }
 
     private static String troubles(Suggestion suggestion) {
@@ -149,12 +155,17 @@ public final class SuggestionWords {
 
     /** What was looked at, and what was not. */
     public String done() {
-        Tally tally = all.done().tally();
+        return done(all.done());
+    }
+
+    /** What a search looked at, and what it did not. */
+    static String done(LookedAt done) {
+        Tally tally = done.tally();
         String reach =
                 "Looked at "
                         + counted(tally.tried(), "drawing")
                         + " of up to "
-                        + counted(all.done().moves(), "move")
+                        + counted(done.moves(), "move")
                         + ", "
                         + tally.met()
                         + " of which "
@@ -164,7 +175,7 @@ public final class SuggestionWords {
                         + " more came out twice or cannot be better, "
                         + tally.refused()
                         + " cannot be drawn.";
-        return all.done().whole()
+        return done.whole()
                 ? reach + " That is all there is within so many moves of this catalogue."
                 : reach
                         + " Not tried: "
@@ -172,7 +183,8 @@ public final class SuggestionWords {
                         + " that were known, and whatever follows from them.";
     }
 
-    private static String counted(int number, String thing) {
+    /** So many of a thing. */
+    static String counted(int number, String thing) {
         return number + " " + thing + (number == 1 ? "" : "s");
     }
 

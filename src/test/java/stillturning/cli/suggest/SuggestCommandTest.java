@@ -1,6 +1,7 @@
 package stillturning.cli.suggest;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
+import tools.jackson.databind.JsonNode;
 
 class SuggestCommandTest {
 
@@ -64,7 +66,44 @@ class SuggestCommandTest {
     }
 
     @Test
-    void whatCannotBeAskedIsRefusedWithTheChoice() {
+    void theLightestChangesAreKeptAndToldOnThePageWhereThatIsAskedFor() throws Exception {
+        String kept = here.resolveSibling(here.getFileName() + "-mends.json").toString();
+        Ran found = suggest("--lightest", "--moves", "1", "--most", "12", "--keep", kept, "--json");
+        assertEquals(ExitCode.FINE, found.code(), found.err());
+        JsonNode one = Session.tree(found.out()).get("candidates").get(0);
+        assertEquals("one-bus", one.get("candidate").stringValue());
+        JsonNode first = one.get("changes").get(0);
+        String move = first.get("change").get("moves").get(0).stringValue();
+        Session session = Session.in(here);
+        Ran again = session.run("suggest", here.toString(), "--again", kept, "--json");
+        assertEquals(found.out(), again.out());
+
+        Path page = here.resolveSibling(here.getFileName() + ".html");
+        String chapter = "What would mend what is wrong";
+        Ran plain = session.run("explain", here.toString(), "--html", page.toString());
+        assertTrue(plain.err().isEmpty(), plain.err());
+        assertFalse(Files.readString(page).contains(chapter));
+        session.run("explain", here.toString(), "--html", page.toString(), "--mends", kept);
+        String with = Files.readString(page);
+        assertTrue(with.contains(chapter));
+        assertTrue(with.contains(move), move);
+        assertTrue(with.contains("Not tried: "));
+        assertTrue(with.contains(first.get("firstChoiceFor").get(0).stringValue()));
+
+        Path study = here.resolve("study.yaml");
+        Files.writeString(study, Files.readString(study) + "# later\n");
+        Ran later = session.run("explain", here.toString(), "--mends", kept);
+        assertRefused(later, "another state of the study; run suggest again");
+    }
+
+    @Test
+    void whatCannotBeAskedIsRefusedWithTheChoice() throws IOException {
+        Path notes = here.resolve("notes.json");
+        Files.writeString(notes, "{}");
+        assertRefused(suggest("--lightest", "--keep", notes.toString()), "holds no changes");
+        assertRefused(suggest("--keep", "mends.json"), "add --lightest");
+        assertRefused(suggest("--lightest", "--failure", "main bus"), "leave out --failure");
+        assertRefused(Session.in(here).run("suggest", here.toString()), "name one candidate");
         assertRefused(suggest("--failure", "flux"), "no single failure of one-bus is called");
         assertRefused(suggest("--failure", "lights wire open"), "neither stops the engine");
         assertRefused(suggest("--requirement", "colour"), "names none of the requirements:");

@@ -2,6 +2,7 @@ package stillturning.dossier.suggest;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -14,17 +15,20 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillturning.assess.Appraisal;
+import stillturning.assess.Scrutiny;
 import stillturning.assess.front.SearchLimits;
 import stillturning.assess.front.SearchWatch;
 import stillturning.assess.suggest.Suggestion;
 import stillturning.assess.suggest.Wanted;
 import stillturning.assess.verdict.Outcome;
+import stillturning.dossier.NamedFailures;
 import stillturning.dossier.redrawn.DrawnStep;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.files.move.Drawn;
 import stillturning.files.value.Variation;
+import stillturning.model.failure.Failure;
 import stillturning.story.UntoldStory;
 
 class SuggestTest {
@@ -75,7 +79,8 @@ class SuggestTest {
         assertEquals(
                 List.of("nose-ground: open, now as nose-ground-b: open"),
                 wanted(suggest, "nose-ground: open")
-                        .left(suggest.before(), Suggest.of(moved).before()));
+                        .mended(suggest.before(), Suggest.of(moved).before())
+                        .left());
     }
 
     private static Map<String, Outcome> outcomes(Appraisal appraisal) {
@@ -113,7 +118,9 @@ class SuggestTest {
                     Suggestion.of(
                             found.suggestions().study(),
                             suggestions.get(i).moves(),
-                            found.suggestions().wanted().left(found.suggestions().before(), saved),
+                            found.suggestions()
+                                    .wanted()
+                                    .mended(found.suggestions().before(), saved),
                             found.suggestions().before(),
                             saved);
             assertEquals(suggestions.get(i).values(), again.values());
@@ -154,6 +161,27 @@ class SuggestTest {
         }
         assertFalse(moves.get(0).isEmpty());
         assertEquals(moves.get(0), moves.get(1));
+    }
+
+    /** Neither the wire nor the fire ends the engine alone. */
+    @Test
+    void anEventThatTakesSeveralPartsMayBeTheOneMore() throws Exception {
+        Drawn drawn = drawn(STUDY, "bus-and-battery");
+        Suggest suggest = Suggest.of(drawn);
+        Failure heat =
+                suggest.causes().stream()
+                        .filter(cause -> cause.name().equals("heat in engine"))
+                        .findFirst()
+                        .orElseThrow();
+        Failure wire =
+                NamedFailures.everything(drawn.candidate()).stream()
+                        .filter(failure -> failure.name().equals("pump-b-wire: open"))
+                        .findFirst()
+                        .orElseThrow();
+        Scrutiny look = Suggest.scrutiny(drawn);
+        assertNotEquals(Outcome.ENGINE_LOST, look.verdictOn(heat).outcome());
+        assertNotEquals(Outcome.ENGINE_LOST, look.verdictOn(wire).outcome());
+        assertTrue(suggest.isLeft(new HiddenThenOne(wire, heat)));
     }
 
     @Test

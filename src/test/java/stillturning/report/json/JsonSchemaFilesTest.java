@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.report.change.ChangeJson;
 import stillturning.report.explored.FrontJson;
 import stillturning.report.record.MeasuredJson;
+import stillturning.report.suggest.MendsJson;
 import stillturning.report.suggest.SuggestJson;
 
 /**
@@ -31,6 +32,7 @@ class JsonSchemaFilesTest {
         return Stream.of(
                 Map.entry("between", BetweenJson.BETWEEN),
                 Map.entry("suggest", SuggestJson.SUGGESTIONS),
+                Map.entry("mends", MendsJson.MENDS),
                 Map.entry("decide", DecideJson.DECISION),
                 Map.entry("explored", FrontJson.EXPLORED),
                 Map.entry("story", StoryJson.STORY),

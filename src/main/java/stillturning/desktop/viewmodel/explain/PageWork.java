@@ -117,7 +117,7 @@ final class PageWork {
                         answers.equal(),
                         answers.pair(),
                         contents.groundTest() ? answers.groundTest() : Optional.empty(),
-                        explored));
+                        explored.stream().toList()));
     }
 
     private WorkProgress planned(WorkHandle progress) {
