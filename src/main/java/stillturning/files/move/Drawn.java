@@ -12,7 +12,6 @@ import stillturning.files.edit.ChangeRefused;
 import stillturning.files.edit.StudyOutline;
 import stillturning.files.entry.Names;
 import stillturning.model.Candidate;
-import stillturning.model.Chances;
 import stillturning.model.Installation;
 import stillturning.model.Study;
 import stillturning.model.failure.Cause;
@@ -27,8 +26,7 @@ public final class Drawn {
     private final OtherTexts texts;
     private final Study study;
     private final Candidate candidate;
-    private final Installation installation;
-    private final Chances chances;
+    private final OtherTexts.ReadText read;
     private final YamlDocument text;
     private final CandidateOutline outline;
     private final StudyOutline loads;
@@ -37,14 +35,12 @@ public final class Drawn {
             OtherTexts texts,
             Study study,
             Candidate candidate,
-            Installation installation,
-            Chances chances,
+            OtherTexts.ReadText read,
             YamlDocument text) {
         this.texts = texts;
         this.study = study;
         this.candidate = candidate;
-        this.installation = installation;
-        this.chances = chances;
+        this.read = read;
         this.text = text;
         this.outline = new CandidateOutline(text);
         this.loads = new StudyOutline(texts.study());
@@ -63,13 +59,11 @@ public final class Drawn {
         if (texts.isEmpty() || study.isEmpty() || study.get().candidate(candidate).isEmpty()) {
             throw new ChangeRefused("there is no candidate " + candidate + " without a mistake");
         }
-        return new Drawn(
-                texts.get(),
-                study.get(),
-                study.get().candidate(candidate).get(),
-                read.sizes().installation(),
-                read.chances(),
-                reader.document(candidate));
+        Optional<Candidate> drawn = study.get().candidate(candidate);
+        OtherTexts.ReadText asRead =
+                new OtherTexts.ReadText(
+                        drawn, read.sizes().installation(), read.chances(), List.of());
+        return new Drawn(texts.get(), study.get(), drawn.get(), asRead, reader.document(candidate));
     }
 
     /** The study as it was read, with the candidates of its folder. */
@@ -84,12 +78,12 @@ public final class Drawn {
 
     /** How what is in it lies, as sizes ask for it. */
     public Installation installation() {
-        return installation;
+        return read.installation();
     }
 
     /** Every event that fails several of its parts together. */
     public List<Cause> causes() {
-        return CommonCauses.of(study.aircraft(), candidate, chances);
+        return CommonCauses.of(study.aircraft(), candidate, read.chances());
     }
 
     public YamlDocument text() {
@@ -113,8 +107,7 @@ public final class Drawn {
             String place = first.path().isEmpty() ? "" : first.path() + ": ";
             throw new ChangeRefused(place + first.wrong() + "; " + first.right());
         }
-        return new Drawn(
-                texts, study, read.candidate().get(), read.installation(), read.chances(), other);
+        return new Drawn(texts, study, read.candidate().get(), read, other);
     }
 
     // --- what finders ask
