@@ -77,7 +77,7 @@ public final class StudyReader {
         this.id = id;
         this.study = folder.study().map(f -> written(f, study.stream(), StudyEntry.class));
         this.candidates =
-                folder.candidates().stream()
+                folder.candidates().parallelStream()
                         .map(f -> written(f, candidates.stream(), CandidateEntry.class))
                         .toList();
     }
@@ -269,7 +269,12 @@ public final class StudyReader {
 
         ReadStudy study() {
             frame = study.flatMap(this::frame);
-            List<Candidate> read = made.stream().flatMap(c -> candidate(c).stream()).toList();
+            List<Optional<ReadCandidate>> readings =
+                    made.parallelStream().map(this::reading).toList();
+            List<Candidate> read = new ArrayList<>();
+            for (int i = 0; i < made.size(); i++) {
+                candidate(made.get(i), readings.get(i)).ifPresent(read::add);
+            }
             study.ifPresent(written -> suppose(written, read));
             Collections.sort(problems);
             remarks.sort(
@@ -320,14 +325,18 @@ public final class StudyReader {
                     .collect(Collectors.toCollection(TreeSet::new));
         }
 
-        private Optional<Candidate> candidate(Written<CandidateEntry> written) {
+        /** Takes over what was read of a candidate; nothing where it could not be begun. */
+        private Optional<Candidate> candidate(
+                Written<CandidateEntry> written, Optional<ReadCandidate> begun) {
             problems.addAll(written.bound.problems());
-            ProblemCollector report = new ProblemCollector(written.bound.places());
-            if (written.bound.value().isEmpty() || frame.isEmpty() || said.isEmpty()) {
-                looked.add(looked(written, Optional.empty(), report, Map.of()));
+            if (begun.isEmpty()) {
+                ProblemCollector none = new ProblemCollector(written.bound.places());
+                looked.add(
+                        new ReadAttempt(
+                                written.file, written.bound, Optional.empty(), none, Map.of()));
                 return Optional.empty();
             }
-            ReadCandidate reading = reading(written, frame.get(), said.get());
+            ReadCandidate reading = begun.get();
             String name = written.file.id();
             expanded.put(name, reading.expanded());
             fits.put(name, reading.fit());
@@ -335,27 +344,28 @@ public final class StudyReader {
             places.put(name, reading.places());
             supposedClasses.putAll(reading.supposedClasses());
             take(reading.told());
-            looked.add(looked(written, reading.candidate(), reading.report(), reading.places()));
+            looked.add(
+                    new ReadAttempt(
+                            written.file,
+                            written.bound,
+                            reading.candidate(),
+                            reading.report(),
+                            reading.places()));
             return reading.candidate();
         }
 
-        private ReadCandidate reading(
-                Written<CandidateEntry> written,
-                CheckedStudy around,
-                ChancesReader.StatedChances chances) {
+        private Optional<ReadCandidate> reading(Written<CandidateEntry> written) {
+            if (written.bound.value().isEmpty() || frame.isEmpty() || said.isEmpty()) {
+                return Optional.empty();
+            }
+            CheckedStudy around = frame.get();
+            ChancesReader.StatedChances chances = said.get();
             Supplier<ReadCandidate> read =
                     () -> ReadCandidate.of(written.file, written.bound, around, chances, variation);
-            return variation.equals(Variation.NONE) && study.isPresent()
-                    ? kept.of(study.get().file.document(), names(), written.file, read)
-                    : read.get();
-        }
-
-        private ReadAttempt looked(
-                Written<CandidateEntry> written,
-                Optional<Candidate> candidate,
-                ProblemCollector report,
-                Map<String, PartPlace> places) {
-            return new ReadAttempt(written.file, written.bound, candidate, report, places);
+            return Optional.of(
+                    variation.equals(Variation.NONE) && study.isPresent()
+                            ? kept.of(study.get().file.document(), names(), written.file, read)
+                            : read.get());
         }
 
         LenientReading reading(ReadStudy read) {

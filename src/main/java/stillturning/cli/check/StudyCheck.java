@@ -1,6 +1,5 @@
 package stillturning.cli.check;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -89,23 +88,34 @@ record StudyCheck(ReadStudy read, List<Flying> flying, List<SizingReport> sizes)
     /**
      * Looks at a study.
      *
-     * @param progress told the id of a candidate after each of its steps
+     * @param progress told the id of a candidate after each of its steps, from any thread
      */
     static StudyCheck of(ReadStudy read, Consumer<String> progress) {
-        List<Flying> flying = new ArrayList<>();
-        List<SizingReport> sizes = new ArrayList<>();
-        read.study()
-                .ifPresent(
-                        study -> {
-                            for (Candidate candidate : study.candidates()) {
-                                flying.add(Flying.of(study, candidate));
-                                progress.accept(candidate.id());
-                                SizedCandidates.quickly(study, candidate, read)
-                                        .ifPresent(sizes::add);
-                                progress.accept(candidate.id());
-                            }
-                        });
-        return new StudyCheck(read, flying, sizes);
+        List<Looked> looked =
+                read.study().stream()
+                        .flatMap(study -> looked(study, read, progress).stream())
+                        .toList();
+        return new StudyCheck(
+                read,
+                looked.stream().map(Looked::flying).toList(),
+                looked.stream().flatMap(l -> l.sizes.stream()).toList());
+    }
+
+    /** What one candidate shows. */
+    private record Looked(Flying flying, Optional<SizingReport> sizes) {}
+
+    private static List<Looked> looked(Study study, ReadStudy read, Consumer<String> progress) {
+        return study.candidates().parallelStream()
+                .map(
+                        candidate -> {
+                            Flying flying = Flying.of(study, candidate);
+                            progress.accept(candidate.id());
+                            Optional<SizingReport> sizes =
+                                    SizedCandidates.quickly(study, candidate, read);
+                            progress.accept(candidate.id());
+                            return new Looked(flying, sizes);
+                        })
+                .toList();
     }
 
     /** What is wrong though it can be computed. */

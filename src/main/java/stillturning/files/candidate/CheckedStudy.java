@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import stillturning.files.entry.LoadEntry;
 import stillturning.files.entry.StudyEntry;
 import stillturning.model.Candidate;
@@ -102,7 +103,9 @@ public record CheckedStudy(
         private final Map<String, Reach> reach = new HashMap<>();
         private final Map<String, List<Way>> ways = new HashMap<>();
         private final boolean sound;
-        private final Map<String, Map<String, Reached>> shortest = new HashMap<>();
+
+        // asked by several readers at once
+        private final Map<String, Map<String, Reached>> shortest = new ConcurrentHashMap<>();
 
         Zones(StudyEntry study) {
             study.zones().forEach((name, z) -> across.put(name, z.across().quantity().si()));
