@@ -21,4 +21,21 @@ record ReadAttempt(
         BindResult<CandidateEntry> bound,
         Optional<Candidate> candidate,
         ProblemCollector report,
-        Map<String, PartPlace> places) {}
+        Map<String, PartPlace> places) {
+
+    /**
+     * What became of a file.
+     *
+     * @param begun what was read; empty where it could not be begun
+     */
+    static ReadAttempt of(
+            File file, BindResult<CandidateEntry> bound, Optional<ReadCandidate> begun) {
+        return new ReadAttempt(
+                file,
+                bound,
+                begun.flatMap(ReadCandidate::candidate),
+                begun.map(ReadCandidate::report)
+                        .orElseGet(() -> new ProblemCollector(bound.places())),
+                begun.map(ReadCandidate::places).orElse(Map.of()));
+    }
+}

@@ -329,11 +329,8 @@ public final class StudyReader {
         private Optional<Candidate> candidate(
                 Written<CandidateEntry> written, Optional<ReadCandidate> begun) {
             problems.addAll(written.bound.problems());
+            looked.add(ReadAttempt.of(written.file, written.bound, begun));
             if (begun.isEmpty()) {
-                ProblemCollector none = new ProblemCollector(written.bound.places());
-                looked.add(
-                        new ReadAttempt(
-                                written.file, written.bound, Optional.empty(), none, Map.of()));
                 return Optional.empty();
             }
             ReadCandidate reading = begun.get();
@@ -344,13 +341,6 @@ public final class StudyReader {
             places.put(name, reading.places());
             supposedClasses.putAll(reading.supposedClasses());
             take(reading.told());
-            looked.add(
-                    new ReadAttempt(
-                            written.file,
-                            written.bound,
-                            reading.candidate(),
-                            reading.report(),
-                            reading.places()));
             return reading.candidate();
         }
 
