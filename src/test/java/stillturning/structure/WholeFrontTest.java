@@ -23,6 +23,7 @@ import stillturning.assess.front.SearchLimits;
 import stillturning.assess.front.SearchWatch;
 import stillturning.assess.front.Space;
 import stillturning.assess.front.TrialResult;
+import stillturning.bench.Effort;
 import stillturning.model.Candidate;
 import stillturning.model.EngineLogic;
 import stillturning.parts.Part;
@@ -71,18 +72,21 @@ class WholeFrontTest {
         }
     }
 
-    static List<Family> families() {
-        return List.of(
-                new Family(
-                        "two inputs from two buses",
-                        List.of(4, 4, 4, 4, 3, 3),
-                        WholeFrontTest::twoInputs),
-                new Family(
-                        "two of three loads on plugs",
-                        List.of(4, 4, 4, 3, 3, 4),
-                        WholeFrontTest::plugs),
-                new Family(
-                        "returns on two grounds", List.of(6, 6, 6, 5, 2), WholeFrontTest::returns));
+    static Stream<Family> families() {
+        return Stream.of(
+                        new Family(
+                                "two inputs from two buses",
+                                List.of(4, 4, 4, 4, 3, 3),
+                                WholeFrontTest::twoInputs),
+                        new Family(
+                                "two of three loads on plugs",
+                                List.of(4, 4, 4, 3, 3, 4),
+                                WholeFrontTest::plugs),
+                        new Family(
+                                "returns on two grounds",
+                                List.of(6, 6, 6, 5, 2),
+                                WholeFrontTest::returns))
+                .limit(Effort.cases(1, 3));
     }
 
     /**

@@ -21,6 +21,7 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.Thorough;
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
@@ -214,6 +215,7 @@ class ExplainCommandTest {
         }
     }
 
+    @Thorough
     @Test
     void theSameStudyAndDayGiveTheSameDocumentOnEitherPaper() throws IOException {
         onPaper("one.pdf", "--paper", "letter");

@@ -89,6 +89,7 @@ class JointCommandsTest {
         assertTrue(all.length() > some.length());
     }
 
+    @Thorough
     @Test
     void noLineIsLongerThanATerminalIsWide() {
         String[] kept = {"--resume", KEPT};

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import stillturning.bench.Thorough;
 import stillturning.files.record.LogFile.LogLine;
 
 /** Logs of discharge tests as instruments write them. */
@@ -109,6 +110,7 @@ class LogFileTest {
         return String.valueOf(read.problems().get(0)).split(": ", 2)[0];
     }
 
+    @Thorough
     @Test
     void aMillionReadingsAreReadInSeconds() throws IOException {
         long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import stillturning.bench.Bench;
+import stillturning.bench.Thorough;
 import stillturning.model.EngineLogic;
 import stillturning.model.Installation;
 import stillturning.parts.element.Demand.DemandKind;
@@ -240,6 +241,7 @@ class PdfSetterTest {
     }
 
     /** Tables break between rows with their heads again, and the drawing fits its sheet. */
+    @Thorough
     @ParameterizedTest
     @EnumSource(PaperSize.class)
     void aCandidateOf300PartsPaginates(PaperSize paper) throws IOException, UntoldStory {

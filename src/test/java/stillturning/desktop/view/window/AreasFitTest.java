@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import stillturning.bench.Effort;
+import stillturning.bench.Thorough;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.Settings;
@@ -41,11 +41,11 @@ class AreasFitTest {
 
     static Stream<Arguments> windows() {
         return Stream.of(
-                        Arguments.of(1280, 800, 200, Paper.DARK),
-                        Arguments.of(1024, 700, 100, Paper.LIGHT))
-                .limit(Effort.cases(1, 2));
+                Arguments.of(1280, 800, 200, Paper.DARK),
+                Arguments.of(1024, 700, 100, Paper.LIGHT));
     }
 
+    @Thorough
     @ParameterizedTest
     @MethodSource("windows")
     void nothingIsCutFaintOrUnnamed(int width, int height, int percent, Paper paper)

@@ -29,6 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.bench.Effort;
+import stillturning.bench.Thorough;
 import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
@@ -94,6 +95,7 @@ class ButtonsStayTest {
         assertEquals(Map.of(), moved());
     }
 
+    @Thorough
     @Test
     void whileThePageIsWritten() {
         go(AreaName.EXPLAIN);

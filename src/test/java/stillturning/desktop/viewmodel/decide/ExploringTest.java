@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillturning.assess.front.SearchLimits;
+import stillturning.bench.Thorough;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
@@ -118,6 +119,7 @@ class ExploringTest {
         assertEquals(Optional.empty(), exploring.picture().get());
     }
 
+    @Thorough
     @Test
     void whatWasFoundGoesOntoThePageAsLongAsTheStudyStaysTheSame() {
         Desk desk = open.desk();
@@ -142,6 +144,7 @@ class ExploringTest {
     }
 
     /** Nothing is looked at twice in one study; another study is looked at from the beginning. */
+    @Thorough
     @Test
     void lookingAgainGoesOnFromWhatWasLookedAt() {
         exploring.start();

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.Thorough;
 import stillturning.desktop.viewmodel.OpenDesk;
 import stillturning.desktop.viewmodel.offer.OfferedDrawings;
 
@@ -43,6 +44,7 @@ class LongAnswersTest {
         assertFalse(says("how many run-up checks it needs"));
     }
 
+    @Thorough
     @Test
     void guessesAreTriedOnWishAndWhatToFindOutNextIsSaid() {
         assertTrue(further.untried().get());
