@@ -5,6 +5,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.SplitPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
@@ -45,11 +46,24 @@ final class ExplorePane extends VBox {
                                 "\u2192", "Across", "explore-across", exploring.across()));
         axes.getStyleClass().add("flow");
         VBox upper = new VBox(axes, Layout.high(picture), Labels.remark(LEGEND));
-        Node split = Layout.high(Layout.above(PICTURE_SHARE, upper, text));
+        SplitPane split = Layout.high(Layout.above(PICTURE_SHARE, upper, text));
+        exploring.blocks().addListener((value, from, to) -> split(split, text, !to.isEmpty()));
+        split(split, text, !exploring.blocks().get().isEmpty());
         getChildren().addAll(buttons(exploring), words, split);
         exploring.picture().addListener((value, from, to) -> picture.show(to));
         picture.show(exploring.picture().get());
         Showing.whileTrue(split, exploring.picture().map(Optional::isPresent).orElse(false));
+    }
+
+    /** The picture has all the room until there is something to read below it. */
+    private static void split(SplitPane split, Node text, boolean told) {
+        boolean there = split.getItems().contains(text);
+        if (told && !there) {
+            split.getItems().add(text);
+            split.setDividerPositions(PICTURE_SHARE);
+        } else if (!told && there) {
+            split.getItems().remove(text);
+        }
     }
 
     private static HBox buttons(Exploring exploring) {

@@ -32,6 +32,9 @@ final class TradeOffPicture extends Pane {
 
     private static final double GAP = 0.5;
 
+    /** Between a name and the frame (px). */
+    private static final double CLEAR = 4;
+
     private Optional<TradeOff> shown = Optional.empty();
     private final Region frame = new Region();
     private final Label across = Labels.of("", "trade-axis");
@@ -130,6 +133,7 @@ final class TradeOffPicture extends Pane {
     private static Label name(Plotted point) {
         String sign = point.missed() == 0 ? "" : " \u2716";
         Label name = Labels.of(point.title() + sign, "trade-name");
+        name.setVisible(point.isDrawn());
         name.setWrapText(true);
         name.setMouseTransparent(true);
         return name;
@@ -190,10 +194,13 @@ final class TradeOffPicture extends Pane {
             double y = y(in, point.y());
             marks.get(i).resizeRelocate(x - radius, y - radius, 2 * radius, 2 * radius);
             Label name = names.get(i);
-            double wide = Math.min(name.prefWidth(-1), NAME_SHARE * in.width());
-            wanted.add(new PlacedName(x, y, wide, name.prefHeight(wide)));
+            double wide = narrowest(name, Math.min(name.prefWidth(-1), NAME_SHARE * in.width()));
+            wanted.add(
+                    name.isVisible()
+                            ? new PlacedName(x, y, wide, name.prefHeight(wide))
+                            : new PlacedName(x, y, 0, 0));
         }
-        List<Box> boxes = LabelPlaces.of(in, radius, wanted, segments());
+        List<Box> boxes = LabelPlaces.of(inner(in), radius, wanted, segments());
         for (int i = 0; i < boxes.size(); i++) {
             Box box = boxes.get(i);
             names.get(i)
@@ -204,6 +211,28 @@ final class TradeOffPicture extends Pane {
                             Math.ceil(box.height()));
             lead(leaders.get(i), wanted.get(i), box, radius);
         }
+    }
+
+    /** As broad as its longest line: what is broken needs less than it was given. */
+    private static double narrowest(Label name, double most) {
+        double high = name.prefHeight(most);
+        double less = 0;
+        double enough = most;
+        while (enough - less > 1) {
+            double middle = (less + enough) / 2;
+            if (name.prefHeight(middle) > high) {
+                less = middle;
+            } else {
+                enough = middle;
+            }
+        }
+        return Math.ceil(enough);
+    }
+
+    /** Where names stand clear of the frame. */
+    private static Box inner(Box in) {
+        return new Box(
+                in.x() + CLEAR, in.y() + CLEAR, in.width() - 2 * CLEAR, in.height() - 2 * CLEAR);
     }
 
     private List<Segment> segments() {
@@ -219,7 +248,9 @@ final class TradeOffPicture extends Pane {
     private static void lead(Line leader, PlacedName name, Box box, double radius) {
         double x = Math.max(box.x(), Math.min(name.x(), box.x() + box.width()));
         double y = Math.max(box.y(), Math.min(name.y(), box.y() + box.height()));
-        leader.setVisible(Math.hypot(x - name.x(), y - name.y()) > radius + name.height() / 2);
+        leader.setVisible(
+                name.width() > 0
+                        && Math.hypot(x - name.x(), y - name.y()) > radius + name.height() / 2);
         set(leader, name.x(), name.y(), x, y);
     }
 

@@ -1,7 +1,9 @@
 package stillturning.desktop.viewmodel.decide;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stillturning.report.drawing.Box;
 
@@ -17,9 +19,13 @@ public final class LabelPlaces {
     /** Cost of a square unit covered, against a unit of distance. */
     private static final double COVERED = 50;
 
+    /** Cost of a line crossed, or of a thing between a point and its name. */
     private static final double CROSSED = 30;
 
-    /** A name with the point that it belongs to, and its size. */
+    /** So many places on the way from a point to its name are looked at. */
+    private static final int WAY = 12;
+
+    /** A name with the point that it belongs to, and its size; a point without one has no width. */
     public record PlacedName(double x, double y, double width, double height) {}
 
     /** A straight piece of a line that names had better not cross. */
@@ -58,14 +64,31 @@ public final class LabelPlaces {
      */
     public static List<Box> of(
             Box frame, double radius, List<PlacedName> names, List<Segment> segments) {
+        List<Integer> order =
+                IntStream.range(0, names.size())
+                        .filter(i -> names.get(i).width > 0)
+                        .boxed()
+                        .collect(Collectors.toCollection(ArrayList::new));
         LabelPlaces places = new LabelPlaces(frame, radius, names, segments);
-        names.forEach(n -> places.placed.add(places.inside(around(n, radius).get(0))));
+        List<Box> first = places.placed(order, radius);
+        double cost = places.cost();
+        Collections.reverse(order);
+        List<Box> second = places.placed(order, radius);
+        return places.cost() < cost ? second : first;
+    }
+
+    /** Where names end that take their places in an order; the later ones have less choice. */
+    private List<Box> placed(List<Integer> order, double radius) {
+        placed.clear();
+        names.forEach(n -> placed.add(inside(around(n, radius).get(0))));
         for (int round = 0; round < ROUNDS; round++) {
-            for (int i = 0; i < names.size(); i++) {
-                places.improve(i, radius);
-            }
+            order.forEach(i -> improve(i, radius));
         }
-        return List.copyOf(places.placed);
+        return List.copyOf(placed);
+    }
+
+    private double cost() {
+        return IntStream.range(0, placed.size()).mapToDouble(i -> cost(i, placed.get(i))).sum();
     }
 
     private void improve(int i, double radius) {
@@ -99,8 +122,36 @@ public final class LabelPlaces {
                         + points.stream().mapToDouble(p -> overlap(box, p)).sum()
                         + box.width() * box.height()
                         - overlap(box, frame);
-        double crossed = segments.stream().filter(p -> overlap(box, p) > 0).count() * CROSSED;
-        return COVERED * covered + crossed + distance(name, box);
+        long crossed =
+                segments.stream().filter(p -> overlap(box, p) > 0).count()
+                        + IntStream.range(0, placed.size())
+                                .filter(j -> j != i && inTheWay(i, box, j))
+                                .count()
+                        + IntStream.range(0, points.size())
+                                .filter(j -> j != i && passes(name, box, points.get(j)))
+                                .count();
+        return COVERED * covered + CROSSED * crossed + distance(name, box);
+    }
+
+    /** Whether the way from one point to its name goes through the name of another. */
+    private boolean inTheWay(int i, Box box, int j) {
+        Box other = placed.get(j);
+        return passes(names.get(i), box, other) || passes(names.get(j), other, box);
+    }
+
+    /** Whether the way from the point to its name goes through something else. */
+    private static boolean passes(PlacedName name, Box box, Box other) {
+        double x = Math.max(box.x(), Math.min(name.x, box.right()));
+        double y = Math.max(box.y(), Math.min(name.y, box.bottom()));
+        for (int step = 0; step <= WAY; step++) {
+            double share = (double) step / WAY;
+            double atX = name.x + share * (x - name.x);
+            double atY = name.y + share * (y - name.y);
+            if (atX > other.x() && atX < other.right() && atY > other.y() && atY < other.bottom()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The area that two boxes have in common. */

@@ -37,7 +37,13 @@ public record TradeOff(
             String values,
             boolean efficient,
             int missed,
-            boolean found) {}
+            boolean found) {
+
+        /** Whether it has a drawing that can be opened; what a search has found by now has none. */
+        public boolean isDrawn() {
+            return !id.isEmpty();
+        }
+    }
 
     /**
      * A candidate with its two values.

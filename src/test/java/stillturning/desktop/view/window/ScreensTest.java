@@ -1,6 +1,7 @@
 package stillturning.desktop.view.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -13,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import javafx.scene.control.Button;
+import javafx.scene.control.TabPane;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
@@ -84,6 +86,57 @@ class ScreensTest {
             different.add(ByteBuffer.wrap(keep(one.getKey(), one.getValue())));
         }
         assertEquals(kept.size(), different.size(), "one area's picture is that of another");
+    }
+
+    /** While it looks for layouts and when it has found them, at two sizes. */
+    @Test
+    void theSearchForSimplerLayoutsIsPicturedAsItGrowsAndAtItsEnd() throws IOException {
+        Path sandpiper = folder.resolve(Samples.LARGE);
+        Samples.copy(Samples.LARGE, sandpiper);
+        OnScreen screen = OnScreen.open(folder.resolve("set"), Settings.USUAL, 1280, 800);
+        screen.study(sandpiper);
+        OnScreen.on(
+                () -> {
+                    screen.window.study().orElseThrow().desk().go(AreaName.DECIDE, "");
+                    return true;
+                });
+        OnScreen.pause(500);
+        OnScreen.on(
+                () -> {
+                    TabPane tabs = (TabPane) screen.stage.getScene().lookup("#decide-tabs");
+                    tabs.getSelectionModel().select(3);
+                    return true;
+                });
+        OnScreen.pause(500);
+        fire(screen, "#explore-start");
+        OnScreen.until(() -> found(screen) > 0);
+        screen.picture(ALL.resolve("simpler-growing.png"));
+        fire(screen, "#explore-stop");
+        screen.settle();
+        OnScreen.pause(1500);
+        screen.picture(ALL.resolve("simpler-found.png"));
+        OnScreen.on(
+                () -> {
+                    screen.stage.setWidth(1920);
+                    screen.stage.setHeight(1080);
+                    return true;
+                });
+        OnScreen.pause(1500);
+        screen.picture(ALL.resolve("simpler-found-1920x1080.png"));
+        assertTrue(OnScreen.on(() -> found(screen) > 0));
+        screen.close();
+    }
+
+    private static int found(OnScreen screen) {
+        return screen.stage.getScene().getRoot().lookupAll(".trade-found").size();
+    }
+
+    private static void fire(OnScreen screen, String button) {
+        OnScreen.on(
+                () -> {
+                    ((Button) screen.stage.getScene().lookup(button)).fire();
+                    return true;
+                });
     }
 
     private static void picture(OnScreen screen, Shown shown, String tail) {

@@ -3,6 +3,7 @@ package stillturning.desktop.viewmodel.decide;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -30,6 +31,52 @@ class LabelPlacesTest {
                         .get(0);
 
         assertTrue(box.x() + box.width() <= 600, box.toString());
+    }
+
+    @Test
+    void aPointWithoutANameIsNotCoveredAndNeedsNoPlace() {
+        PlacedName without = new PlacedName(140, 100, 0, 0);
+        List<Box> boxes =
+                LabelPlaces.of(
+                        FRAME,
+                        RADIUS,
+                        List.of(new PlacedName(100, 100, 80, 15), without),
+                        List.of());
+
+        assertEquals(0, boxes.get(1).width());
+        assertEquals(0, LabelPlaces.overlap(boxes.get(0), around(without)));
+    }
+
+    private static Box around(PlacedName name) {
+        return new Box(name.x() - RADIUS, name.y() - RADIUS, 2 * RADIUS, 2 * RADIUS);
+    }
+
+    /** A fine line is drawn from a point to a name that is not beside it. */
+    @Test
+    void theWayToANameOfACrowdSeldomGoesThroughAnother() {
+        SplittableRandom random = new SplittableRandom(5);
+        int through = 0;
+        for (int trial = 0; trial < 40; trial++) {
+            List<PlacedName> names = new ArrayList<>();
+            for (int i = 0; i < 9; i++) {
+                double x = 200 + 200 * random.nextDouble();
+                names.add(new PlacedName(x, 140 + 120 * random.nextDouble(), 110, 30));
+            }
+            List<Box> boxes = LabelPlaces.of(FRAME, RADIUS, names, List.of());
+            for (int i = 0; i < boxes.size(); i++) {
+                for (int j = 0; j < boxes.size(); j++) {
+                    through += i != j && crosses(names.get(i), boxes.get(i), boxes.get(j)) ? 1 : 0;
+                }
+            }
+        }
+        assertTrue(through < 20, "" + through);
+    }
+
+    private static boolean crosses(PlacedName name, Box own, Box other) {
+        double x = Math.max(own.x(), Math.min(name.x(), own.right()));
+        double y = Math.max(own.y(), Math.min(name.y(), own.bottom()));
+        return new Line2D.Double(name.x(), name.y(), x, y)
+                .intersects(other.x(), other.y(), other.width(), other.height());
     }
 
     @Test
