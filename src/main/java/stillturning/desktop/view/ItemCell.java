@@ -14,8 +14,13 @@ public abstract class ItemCell<T> extends ListCell<T> {
 
     private static final double EDGES = 20;
 
+    /** Height of a line of words (pixels), nearly. */
+    private static final double LINE = 20;
+
     protected ItemCell() {
         setPrefWidth(0);
+        // else words wrapped at the width of nothing make it as high as a page
+        setMinHeight(USE_PREF_SIZE);
     }
 
     /** Shows an item. */
@@ -39,12 +44,21 @@ public abstract class ItemCell<T> extends ListCell<T> {
         }
     }
 
+    /**
+     * The list remembers heights, so those that nobody can know yet are guesses: words stay in one
+     * line while the list has no width, and no cell is without height while it is off the screen.
+     */
     @Override
     protected double computePrefHeight(double width) {
-        double room = getListView() == null ? 0 : getListView().getWidth() - SCROLL_BAR - EDGES;
+        if (getSkin() == null) {
+            return LINE;
+        }
         Node row = getGraphic();
-        return row == null || room <= 0
-                ? super.computePrefHeight(width)
-                : snappedTopInset() + row.prefHeight(room) + snappedBottomInset();
+        if (row == null) {
+            return super.computePrefHeight(width);
+        }
+        double room = getListView() == null ? 0 : getListView().getWidth() - SCROLL_BAR - EDGES;
+        double height = row.prefHeight(room > 0 ? room : USE_COMPUTED_SIZE);
+        return snappedTopInset() + height + snappedBottomInset();
     }
 }
