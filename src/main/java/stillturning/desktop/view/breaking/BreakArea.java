@@ -15,6 +15,7 @@ import stillturning.desktop.view.Folded;
 import stillturning.desktop.view.Folded.FoldedPane;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
+import stillturning.desktop.view.picture.PictureView;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.breaking.Breaking;
@@ -54,8 +55,9 @@ public final class BreakArea implements Area {
     private final TabPane view;
 
     public BreakArea(Desk desk) {
-        breaking = new Breaking(desk);
-        diagram = new DiagramPane(breaking);
+        PictureView paper = new PictureView();
+        breaking = new Breaking(desk, paper.shape());
+        diagram = new DiagramPane(breaking, paper);
         timeBar = new TimeBar(breaking);
         plot = new PlotPane(breaking);
         story = new StoryPane(breaking);

@@ -24,7 +24,7 @@ import stillturning.report.drawing.Picture;
 final class DiagramPane extends StackPane {
 
     private final Breaking breaking;
-    private final PictureView view = new PictureView();
+    private final PictureView view;
     private final ContextMenu menu = new ContextMenu();
     private Optional<Picture> shown = Optional.empty();
     private Optional<String> laid = Optional.empty();
@@ -32,8 +32,9 @@ final class DiagramPane extends StackPane {
     private double mouseX;
     private double mouseY;
 
-    DiagramPane(Breaking breaking) {
+    DiagramPane(Breaking breaking, PictureView view) {
         this.breaking = breaking;
+        this.view = view;
         view.setId("break-diagram");
         view.setOnMenu(this::ask);
         view.setOnOpen(this::askInMiddle);

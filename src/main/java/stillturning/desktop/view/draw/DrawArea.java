@@ -5,7 +5,6 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.Observable;
-import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContextMenu;
@@ -57,7 +56,6 @@ public final class DrawArea implements Area {
     private final OfferedDrawings offers;
     private final Board board;
     private final PictureView paper = new PictureView();
-    private final ReadOnlyDoubleWrapper paperShape = new ReadOnlyDoubleWrapper();
     private final TextPane text;
     private final Node additions;
     private final Node values;
@@ -82,7 +80,7 @@ public final class DrawArea implements Area {
     public DrawArea(Desk desk, OfferedDrawings offers) {
         this.desk = desk;
         this.offers = offers;
-        board = new Board(desk, paperShape.getReadOnlyProperty());
+        board = new Board(desk, paper.shape());
         text = new TextPane(desk, board);
         commands = new DrawCommands(board, this::showText);
         view.setId("draw-area");
@@ -114,8 +112,6 @@ public final class DrawArea implements Area {
 
     private void listen() {
         paper.setId("paper");
-        paper.widthProperty().addListener((of, before, now) -> measure());
-        paper.heightProperty().addListener((of, before, now) -> measure());
         paper.setOnPick(board::pick);
         paper.setOnOpen(key -> board.pick(List.of(key)));
         paper.setOnJoin(
@@ -133,12 +129,6 @@ public final class DrawArea implements Area {
                 KeyEvent.KEY_PRESSED, event -> commands.key(event, view.getScene().getWindow()));
         board.laid().addListener((of, before, now) -> show(now));
         board.chosen().addListener((Observable of) -> choose());
-    }
-
-    private void measure() {
-        if (paper.getWidth() > 0 && paper.getHeight() > 0) {
-            paperShape.set(paper.getWidth() / paper.getHeight());
-        }
     }
 
     /** What is chosen and not drawn yet is brought into sight when it is. */

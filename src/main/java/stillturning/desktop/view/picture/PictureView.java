@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
 import javafx.scene.Node;
@@ -75,6 +77,7 @@ public final class PictureView extends Region {
             new Minimap(at -> move(viewport().centred(at, getWidth(), getHeight())));
     private final Glide glide = new Glide(this::put);
     private final Tooltip tooltip = new Tooltip();
+    private final ReadOnlyDoubleWrapper shape = new ReadOnlyDoubleWrapper();
     private final Set<String> chosen = new LinkedHashSet<>();
     private Targets targets = Targets.NONE;
     private Box paper = new Box(0, 0, 1, 1);
@@ -107,6 +110,11 @@ public final class PictureView extends Region {
         new Pointing(this).listen();
         new Dragging(this).listen();
         new Keys(this).listen();
+    }
+
+    /** Width over height of what there is to draw on, 0 while nobody knows. */
+    public ReadOnlyDoubleProperty shape() {
+        return shape.getReadOnlyProperty();
     }
 
     @Override
@@ -366,6 +374,7 @@ public final class PictureView extends Region {
         clip.setWidth(getWidth());
         clip.setHeight(getHeight());
         if (getWidth() > 0 && getHeight() > 0) {
+            shape.set(getWidth() / getHeight());
             put(looking());
             if (look != Look.MOVED) {
                 avoidSymbols();

@@ -13,6 +13,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import javafx.beans.value.ObservableDoubleValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import stillturning.desktop.viewmodel.Desk;
@@ -36,6 +37,7 @@ public final class Breaking {
     private static final String PLAYING = "Playing the failure";
 
     private final Desk desk;
+    private final ObservableDoubleValue paperShape;
     private final StringProperty search = new SimpleStringProperty("");
     private final ObservableList<FailureChoice> offered = FXCollections.observableArrayList();
     private final ObservableList<FailureChoice> picked = FXCollections.observableArrayList();
@@ -56,17 +58,24 @@ public final class Breaking {
     private FailureChoices choices = FailureChoices.NONE;
     private Optional<Request> asked = Optional.empty();
     private Optional<Request> answered = Optional.empty();
+    private boolean laidForPaper;
 
     /** What was painted last. */
     private record Painted(PlayedFailure of, DrawingStates.ShownStates shown, Picture picture) {}
 
-    public Breaking(Desk desk) {
+    /**
+     * @param paperShape width over height of what the diagram is shown on, 0 while nobody knows;
+     *     what is drawn for it keeps its shape
+     */
+    public Breaking(Desk desk, ObservableDoubleValue paperShape) {
         this.desk = desk;
+        this.paperShape = paperShape;
         search.addListener((of, before, now) -> offer());
         moment.addListener((of, before, now) -> play());
         pilot.addListener((of, before, now) -> lay());
         desk.read().addListener((of, before, now) -> takeStudy());
         desk.candidate().addListener((of, before, now) -> takeStudy());
+        paperShape.addListener((of, before, now) -> layOut());
         takeStudy();
     }
 
@@ -263,13 +272,23 @@ public final class Breaking {
             return;
         }
         Request now = request.get();
+        double shape = paperShape.get();
+        laidForPaper = shape > 0;
         Optional<LaidOutCandidate> drawn = played.get().map(PlayedFailure::laid);
         desk.work()
                 .start(
                         PLAYING,
-                        progress -> PlayedFailure.of(now, drawn),
+                        progress -> PlayedFailure.of(now, drawn, shape),
                         result -> take(request, Optional.of(result)),
                         this::refuse);
+    }
+
+    /** Once there is a paper, what was laid out without one is so again. */
+    private void layOut() {
+        if (!laidForPaper && paperShape.get() > 0 && asked.isPresent()) {
+            asked = Optional.empty();
+            play();
+        }
     }
 
     private void refuse(Exception reason) {

@@ -41,10 +41,12 @@ public record PlayedFailure(
      * Plays it with every kind of pilot.
      *
      * @param before what was drawn before, if anything
+     * @param shape width over height of what it is shown on, 0 while nobody knows
      * @throws UntoldStory if a state on the way cannot be computed, or the engine does not even run
      *     before anything fails
      */
-    static PlayedFailure of(Request request, Optional<LaidOutCandidate> before) throws UntoldStory {
+    static PlayedFailure of(Request request, Optional<LaidOutCandidate> before, double shape)
+            throws UntoldStory {
         Candidate set = request.set();
         Failure failure = request.failure();
         Timeline timeline = Timeline.quick(request.study(), set, request.moment());
@@ -55,7 +57,8 @@ public record PlayedFailure(
         for (Pilot pilot : Pilot.values()) {
             stories.put(pilot, timeline.watch(failure, Setting.with(pilot)));
         }
-        LaidOutCandidate laid = LaidOutCandidate.of(request.study(), request.candidate(), before);
+        LaidOutCandidate laid =
+                LaidOutCandidate.of(request.study(), request.candidate(), before, shape);
         return new PlayedFailure(
                 set,
                 failure,

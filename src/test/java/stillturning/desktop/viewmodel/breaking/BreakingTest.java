@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.property.SimpleDoubleProperty;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -32,12 +33,13 @@ class BreakingTest {
     @TempDir private Path folder;
     private OpenDesk open;
     private Breaking breaking;
+    private final SimpleDoubleProperty paper = new SimpleDoubleProperty();
 
     @BeforeEach
     void open() throws IOException {
         open = new OpenDesk(OpenDesk.SMALL, folder.resolve("study"));
         open.desk.open("one-bus");
-        breaking = new Breaking(open.desk);
+        breaking = new Breaking(open.desk, paper);
         open.settle();
     }
 
@@ -60,6 +62,23 @@ class BreakingTest {
         assertEquals(Outcome.NO_EFFECT, played().verdict().outcome());
         assertTrue(breaking.picture().isPresent());
         assertEquals("", breaking.refusal().get());
+    }
+
+    @Test
+    void theDiagramIsFoldedForThePaperOnceThereIsOne() {
+        double unknown = shapeOf(breaking.picture().orElseThrow());
+        paper.set(1);
+        open.settle();
+        double square = shapeOf(breaking.picture().orElseThrow());
+        assertTrue(square < unknown, unknown + " over " + square);
+        assertFalse(breaking.stale());
+        paper.set(4);
+        open.settle();
+        assertEquals(square, shapeOf(breaking.picture().orElseThrow()), "it moved under the eye");
+    }
+
+    private static double shapeOf(Picture picture) {
+        return picture.width() / picture.height();
     }
 
     @Test
