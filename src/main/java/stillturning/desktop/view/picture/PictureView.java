@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
@@ -39,10 +40,6 @@ public final class PictureView extends Region {
                     + " the one to join it with.";
 
     private static final double ZOOM_STEP = 1.2;
-    private static final double LEGIBLE = 1.2;
-
-    /** Smallest letters that can be read (pixels). */
-    private static final double SMALLEST_LETTERS = 9;
 
     /** What the window shows until somebody moves the picture. */
     private enum Look {
@@ -84,7 +81,8 @@ public final class PictureView extends Region {
     private @Nullable Sheet sheet;
     private Viewport viewport = new Viewport(1, 0, 0);
     private Look look = Look.WHOLE;
-    private double readableScale;
+    private final LetterScale letters = new LetterScale();
+    private OptionalDouble smallestLetters = OptionalDouble.empty();
     private double beginning;
     private Optional<String> focused = Optional.empty();
     private Optional<String> revealing = Optional.empty();
@@ -105,7 +103,8 @@ public final class PictureView extends Region {
         plane.setAutoSizeChildren(false);
         plane.setManaged(false);
         plane.getTransforms().add(transform);
-        getChildren().addAll(plane, minimap);
+        getChildren().addAll(plane, minimap, letters.node());
+        letters.onChange(this::requestLayout);
         ground.onChange(() -> nodes.recolour(ground::colour));
         new Pointing(this).listen();
         new Dragging(this).listen();
@@ -134,7 +133,7 @@ public final class PictureView extends Region {
         boolean other = this.sheet != sheet;
         this.sheet = sheet;
         paper = new Box(0, 0, picture.width(), picture.height());
-        readableScale = SMALLEST_LETTERS / picture.smallestLetters().orElse(SMALLEST_LETTERS);
+        smallestLetters = picture.smallestLetters();
         boolean hadFocus = holdsFocus();
         nodes.show(picture);
         if (other) {
@@ -262,7 +261,7 @@ public final class PictureView extends Region {
 
     private void goTo(Box box) {
         look = Look.MOVED;
-        double scale = Math.max(viewport.scale(), LEGIBLE);
+        double scale = Math.max(viewport.scale(), letters.largest());
         glide.to(viewport, new Viewport(scale, 0, 0).centred(middle(box), getWidth(), getHeight()));
     }
 
@@ -352,9 +351,14 @@ public final class PictureView extends Region {
 
     private Viewport looking() {
         return switch (look) {
-            case WHOLE -> Viewport.fitting(paper, getWidth(), getHeight(), LEGIBLE);
+            case WHOLE -> Viewport.fitting(paper, getWidth(), getHeight(), letters.largest());
             case READABLE ->
-                    Viewport.readable(paper, getWidth(), getHeight(), readableScale, LEGIBLE)
+                    Viewport.readable(
+                                    paper,
+                                    getWidth(),
+                                    getHeight(),
+                                    letters.readable(smallestLetters),
+                                    letters.largest())
                             .level(paper, beginning, getHeight());
             case MOVED -> viewport;
         };

@@ -5,6 +5,8 @@ import static java.util.Objects.requireNonNull;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.SimpleDoubleProperty;
 import javafx.geometry.Orientation;
 import javafx.scene.AccessibleRole;
@@ -19,17 +21,27 @@ import javafx.scene.transform.Scale;
 import org.jspecify.annotations.Nullable;
 import stillturning.report.drawing.plot.PlotSheet;
 import stillturning.report.drawing.plot.PlotSheet.Panel;
+import stillturning.report.drawing.plot.TimePlot;
 
 /** A plot over time, as wide as its room, with a line at the present time that can be moved. */
 public final class PlotView extends Region {
     private static final double HEAD = 5;
     private static final double KEY_STEPS = 100;
 
+    /**
+     * A plot is drawn for the width at hand in steps, and never for less (units of the drawing).
+     */
+    private static final double BREADTH_STEP = 20;
+
+    private static final double NARROWEST = 560;
+
     private final RegionColours ground = new RegionColours(this);
     private final PictureNodes nodes = new PictureNodes(ground::colour);
     private final Group cursors = new Group();
     private final Group plane = new Group(nodes.root(), cursors);
     private final Scale scale = new Scale();
+    private final LetterScale letters = new LetterScale();
+    private final ReadOnlyDoubleWrapper breadth = new ReadOnlyDoubleWrapper(TimePlot.BROAD);
     private final DoubleProperty seconds = new SimpleDoubleProperty(this, "seconds", 0);
     private @Nullable PlotSheet sheet;
 
@@ -41,9 +53,11 @@ public final class PlotView extends Region {
         plane.setManaged(false);
         plane.getTransforms().add(scale);
         cursors.setMouseTransparent(true);
-        getChildren().add(plane);
+        getChildren().addAll(plane, letters.node());
         ground.onChange(() -> nodes.recolour(ground::colour));
         seconds.addListener((of, old, now) -> paintCursors());
+        widthProperty().addListener((of, old, now) -> measure());
+        letters.onChange(this::measure);
         addEventHandler(MouseEvent.MOUSE_PRESSED, this::press);
         addEventHandler(MouseEvent.MOUSE_DRAGGED, this::goTo);
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
@@ -62,6 +76,16 @@ public final class PlotView extends Region {
         setAccessibleText(plot.picture().title() + ", " + plot.picture().description());
         paintCursors();
         requestLayout();
+    }
+
+    /** Width for which a plot should be drawn, so that its letters are as large as others. */
+    public ReadOnlyDoubleProperty breadth() {
+        return breadth.getReadOnlyProperty();
+    }
+
+    private void measure() {
+        double units = getWidth() / letters.times();
+        breadth.set(Math.max(NARROWEST, BREADTH_STEP * Math.floor(units / BREADTH_STEP)));
     }
 
     /** The present time (s), set by what plays the story and by the user's hand. */

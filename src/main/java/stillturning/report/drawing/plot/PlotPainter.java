@@ -23,7 +23,6 @@ import stillturning.report.drawing.TextWidths;
  * panels side by side, state rows, legend of states.
  */
 final class PlotPainter {
-    static final double WIDTH = 960;
     static final double TEXT = 11;
     static final Mark.Type PLAIN = new Mark.Type(TEXT, false, Colours.STROKE.light);
     static final Mark.Type BOLD = new Mark.Type(TEXT, true, Colours.STROKE.light);
@@ -35,20 +34,22 @@ final class PlotPainter {
     private static final double LEGEND_LINE = 18;
 
     private final Plot plot;
+    private final double width;
     private final List<TimeWindow> windows;
     private final List<Mark> marks = new ArrayList<>();
     private final double left;
     private final double right;
 
-    PlotPainter(Plot plot) {
+    PlotPainter(Plot plot, double width) {
         this.plot = plot;
+        this.width = width;
         windows = TimeWindows.of(plot);
         double heads = widest(plot.graphs().stream().map(Graph::quantity), BOLD);
         double names = widest(plot.states().stream().map(StateRow::name), PLAIN);
         left = MARGIN + Math.max(46, Math.max(18 + heads, 10 + names));
         Stream<String> labels =
                 plot.graphs().stream().flatMap(g -> g.thresholds().stream()).map(Threshold::label);
-        right = WIDTH - MARGIN - Math.min(180, 8 + widest(labels, PLAIN));
+        right = width - MARGIN - Math.min(180, 8 + widest(labels, PLAIN));
     }
 
     private static double widest(Stream<String> texts, Mark.Type type) {
@@ -75,7 +76,7 @@ final class PlotPainter {
                         plot.id(),
                         plot.title(),
                         description(),
-                        WIDTH,
+                        width,
                         Math.ceil(bottom + MARGIN),
                         marks);
         return new PlotSheet(picture, panels(top, plot.states().isEmpty() ? below : states));
@@ -102,7 +103,7 @@ final class PlotPainter {
 
     private double paintTitle() {
         Mark.Type type = new Mark.Type(Mark.Type.TITLE_SIZE, true, Colours.STROKE.light);
-        String title = TextFitting.fitted(plot.title(), type.size(), true, WIDTH - 2 * MARGIN);
+        String title = TextFitting.fitted(plot.title(), type.size(), true, width - 2 * MARGIN);
         if (!plot.title().isBlank()) {
             marks.add(new Mark.Text(title, MARGIN, MARGIN + 13, Mark.Anchor.START, type));
         }
@@ -118,7 +119,7 @@ final class PlotPainter {
         for (int i = 0; i < graph.series().size(); i++) {
             String name = TextFitting.fitted(graph.series().get(i).name(), TEXT, false, 300);
             double needed = 34 + width(name, PLAIN) + 22;
-            if (x + needed > WIDTH - MARGIN && x > start) {
+            if (x + needed > width - MARGIN && x > start) {
                 x = start;
                 y += LEGEND_LINE;
             }
@@ -201,7 +202,7 @@ final class PlotPainter {
                         .mapToDouble(t -> bottom - (bottom - top) * scale.share(t.value()))
                         .toArray();
         double next = Double.NEGATIVE_INFINITY;
-        double room = WIDTH - MARGIN - right - 7;
+        double room = width - MARGIN - right - 7;
         for (int i = 0; i < natural.length; i++) {
             double y = Math.max(natural[i], next);
             String label = TextFitting.fitted(sorted.get(i).label(), TEXT, false, room);
@@ -241,7 +242,7 @@ final class PlotPainter {
             String label =
                     TextFitting.fitted(String.join(", ", entry.getValue()), TEXT, false, 240);
             double needed = 24 + width(label, PLAIN) + 22;
-            if (x + needed > WIDTH - MARGIN && x > left) {
+            if (x + needed > width - MARGIN && x > left) {
                 x = left;
                 y += LEGEND_LINE;
             }

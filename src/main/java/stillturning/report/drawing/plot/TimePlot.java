@@ -10,15 +10,22 @@ import stillturning.report.drawing.Picture;
  * beginning and where else much happens at once; they lie as shades in the panels that hold them.
  */
 public final class TimePlot {
+    /** Width of a plot for paper and page. */
+    public static final double BROAD = 960;
+
     private TimePlot() {}
 
     /** Draws a plot. */
     public static Picture of(Plot plot) {
-        return sheet(plot).picture();
+        return sheet(plot, BROAD).picture();
     }
 
-    /** Draws a plot, and says which time lies where on it. */
-    public static PlotSheet sheet(Plot plot) {
-        return new PlotPainter(plot).sheet();
+    /**
+     * Draws a plot, and says which time lies where on it.
+     *
+     * @param width of the picture, whose letters keep their size
+     */
+    public static PlotSheet sheet(Plot plot, double width) {
+        return new PlotPainter(plot, width).sheet();
     }
 }

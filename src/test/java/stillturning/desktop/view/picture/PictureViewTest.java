@@ -191,6 +191,19 @@ class PictureViewTest {
     }
 
     @Test
+    void whoWantsLettersTwiceAsLargeHasThemInThePictureToo() {
+        Shown.run(
+                () -> {
+                    root.setStyle("-fx-font-size: 26px;");
+                    view.fitToRead();
+                    root.applyCss();
+                    root.layout();
+                });
+        double letters = SHEET.picture().smallestLetters().orElseThrow();
+        assertTrue(view.viewport().scale() * letters >= 18 - 1e-9);
+    }
+
+    @Test
     void aClickChoosesTheSymbolAndOneOnThePaperNothing() {
         List<List<String>> picked = new ArrayList<>();
         view.setOnPick(picked::add);

@@ -53,9 +53,20 @@ class TimePlotTest {
     }
 
     @Test
+    void aNarrowPlotKeepsItsLettersAndStaysOnItsPaper() {
+        Plot plot = ExamplePlots.shortThenDischarge();
+        PlotSheet narrow = TimePlot.sheet(plot, 560);
+        assertEquals(560, narrow.picture().width());
+        assertEquals(TimePlot.of(plot).smallestLetters(), narrow.picture().smallestLetters());
+        for (PlotSheet.Panel panel : narrow.panels()) {
+            assertTrue(panel.box().width() > 40 && panel.box().right() < 560, panel::toString);
+        }
+    }
+
+    @Test
     void placesAndTimesOfAPanelAnswerEachOther() {
         Plot plot = ExamplePlots.shortThenDischarge();
-        PlotSheet sheet = TimePlot.sheet(plot);
+        PlotSheet sheet = TimePlot.sheet(plot, TimePlot.BROAD);
         assertEquals(TimePlot.of(plot), sheet.picture());
         assertTrue(sheet.panels().size() > 1);
         assertTrue(sheet.panels().stream().anyMatch(panel -> panel.shows(3600)));
