@@ -56,10 +56,18 @@ public record Spoken(Candidate candidate) {
     public String sentence(String words) {
         return IDENTIFIER
                 .matcher(words)
-                .replaceAll(found -> Matcher.quoteReplacement(ofThePart(found.group())));
+                .replaceAll(found -> Matcher.quoteReplacement(known(found.group())));
     }
 
-    private String ofThePart(String name) {
-        return candidate.part(name).map(part -> part.tag().label()).orElse(name);
+    private String known(String name) {
+        return candidate
+                .part(name)
+                .map(part -> part.tag().label())
+                .orElse(isOfCockpit(name) ? name.replace('-', ' ') : name);
+    }
+
+    private boolean isOfCockpit(String name) {
+        return candidate.cockpit().cues().stream().anyMatch(cue -> cue.name().equals(name))
+                || candidate.cockpit().procedures().stream().anyMatch(p -> p.name().equals(name));
     }
 }

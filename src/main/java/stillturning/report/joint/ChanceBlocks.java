@@ -92,10 +92,9 @@ final class ChanceBlocks {
                         shares.stream().limit(IMPORTANT).toList(),
                         List.of(
                                 words("what fails", 44, Share::name),
-                                figures(
+                                ChanceWords.shares(
                                         "goes if it never failed",
-                                        14,
-                                        s -> ChanceWords.share(s.importance().criticality())),
+                                        s -> s.importance().criticality()),
                                 figures(
                                         "times likelier if it surely did",
                                         16,
@@ -107,7 +106,7 @@ final class ChanceBlocks {
 
     private static String achievement(Importance importance) {
         return Double.isFinite(importance.riskAchievement())
-                ? Formats.significant(importance.riskAchievement(), 2)
+                ? ChanceWords.times(importance.riskAchievement())
                 : NONE;
     }
 }

@@ -1,10 +1,13 @@
 package stillturning.report.joint;
 
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import stillturning.quantity.Formats;
 import stillturning.reliability.chance.Basis;
 import stillturning.reliability.chance.ChanceRange;
 import stillturning.reliability.chance.Estimate;
+import stillturning.report.table.Column;
+import stillturning.report.table.Unit;
 
 /** Chances as a person reads them: never without their range. */
 final class ChanceWords {
@@ -45,6 +48,20 @@ final class ChanceWords {
 
     /** A share of a whole. */
     static String share(double share) {
-        return share > 0 && share < 0.001 ? "< 0.1 %" : Formats.fixed(share * 100, 1) + " %";
+        return percent(share * 100) + " %";
+    }
+
+    /** A column of shares of a whole. */
+    static <R> Column<R> shares(String head, ToDoubleFunction<R> share) {
+        return Column.number(head, Unit.PERCENT, ChanceWords::percent, share);
+    }
+
+    private static String percent(double percent) {
+        return percent > 0 && percent < 0.1 ? "< 0.1" : Formats.fixed(percent, 1);
+    }
+
+    /** How many times: whole numbers, so that a column of them can be compared at a glance. */
+    static String times(double times) {
+        return times < 2 ? "< 2" : whole(times);
     }
 }

@@ -35,7 +35,6 @@ import stillturning.story.Pilot;
 public final class PairSheet {
 
     private static final int SHOWN = 10;
-    private static final String NONE = "-";
 
     /** What the figures are good for; stands once above them. */
     public static final String MEANING =
@@ -180,7 +179,7 @@ public final class PairSheet {
                 Grid.of(
                         groups.subList(0, shown),
                         List.of(
-                                figures("of the sum", 7, g -> share(g, sum)),
+                                ChanceWords.shares("of the sum", g -> share(g, sum)),
                                 figures("sets", 5, g -> String.valueOf(g.sets())),
                                 words("any one of each", 52, this::anyOfEach),
                                 words("what helps", 26, remedies::of))));
@@ -202,8 +201,9 @@ public final class PairSheet {
                 .toList();
     }
 
-    private static String share(SetGroups.SetGroup group, double sum) {
-        return sum == 0 ? NONE : ChanceWords.share(group.chance() / sum);
+    /** No number where all chances together are nothing. */
+    private static double share(SetGroups.SetGroup group, double sum) {
+        return sum == 0 ? Double.NaN : group.chance() / sum;
     }
 
     private String anyOfEach(SetGroups.SetGroup group) {

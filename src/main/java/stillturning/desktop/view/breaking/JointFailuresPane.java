@@ -22,7 +22,7 @@ final class JointFailuresPane extends VBox {
         Showing.whileTrue(cancel, together.working());
         Label words = Labels.wrapped(together.words());
         words.setId("together-words");
-        BlockPane found = new BlockPane("together-found");
+        BlockPane found = new BlockPane("together-found", together::spoken);
         together.blocks().addListener((of, before, now) -> found.show(now));
         found.show(together.blocks().get());
         ScrollPane scroll = new ScrollPane();

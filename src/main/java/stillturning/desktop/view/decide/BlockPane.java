@@ -2,7 +2,9 @@ package stillturning.desktop.view.decide;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.geometry.HPos;
 import javafx.scene.Node;
@@ -40,11 +42,21 @@ public final class BlockPane extends VBox {
     private static final Pattern SPACE = Pattern.compile("[ \n]");
 
     private final Label letter = Labels.measure();
+    private final UnaryOperator<String> spoken;
 
     /**
      * @param id by which it is found
      */
     public BlockPane(String id) {
+        this(id, UnaryOperator.identity());
+    }
+
+    /**
+     * @param id by which it is found
+     * @param spoken names as a person calls them, in any of the texts
+     */
+    public BlockPane(String id, UnaryOperator<String> spoken) {
+        this.spoken = spoken;
         setId(id);
         getStyleClass().addAll("sentences", "running-text");
         getChildren().add(letter);
@@ -60,13 +72,13 @@ public final class BlockPane extends VBox {
 
     private List<? extends Node> nodes(Block block) {
         if (block instanceof Lead lead) {
-            return List.of(Labels.wrapped(lead.text(), "lead"));
+            return List.of(wrapped(lead.text(), "lead"));
         } else if (block instanceof Heading heading) {
-            return List.of(Labels.wrapped(heading.words(), "title-4", "running-head"));
+            return List.of(wrapped(heading.words(), "title-4", "running-head"));
         } else if (block instanceof Words words) {
-            return List.of(Labels.wrapped(words.text()));
+            return List.of(wrapped(words.text()));
         } else if (block instanceof Note note) {
-            return List.of(Labels.remark(note.text()));
+            return List.of(Labels.remark(spoken.apply(note.text())));
         } else if (block instanceof Points points) {
             return points(points.points());
         } else if (block instanceof Boxes boxes) {
@@ -74,10 +86,11 @@ public final class BlockPane extends VBox {
         } else if (block instanceof Facts facts) {
             return points(facts.facts().stream().map(f -> f.label() + ": " + f.value()).toList());
         } else if (block instanceof Lines lines) {
-            return List.of(Labels.of(String.join("\n", lines.lines()), "monospaced"));
+            return List.of(
+                    Layout.sideways(Labels.of(spoken(lines.lines()), "monospaced", "text-small")));
         } else if (block instanceof Warning warning) {
             List<Node> nodes = new ArrayList<>(points(warning.points()));
-            nodes.add(0, Labels.wrapped(warning.heading(), "running-head", "danger"));
+            nodes.add(0, wrapped(warning.heading(), "running-head", "danger"));
             return nodes;
         } else if (block instanceof Grid grid) {
             return List.of(Layout.sideways(table(grid.table())));
@@ -87,8 +100,16 @@ public final class BlockPane extends VBox {
         throw new IllegalArgumentException("a screen does not set " + block);
     }
 
-    private static List<Label> points(List<String> points) {
-        return points.stream().map(point -> Labels.wrapped(point, "running-point")).toList();
+    private List<Label> points(List<String> points) {
+        return points.stream().map(point -> wrapped(point, "running-point")).toList();
+    }
+
+    private Label wrapped(String words, String... styles) {
+        return Labels.wrapped(spoken.apply(words), styles);
+    }
+
+    private String spoken(List<String> lines) {
+        return lines.stream().map(spoken).collect(Collectors.joining("\n"));
     }
 
     private GridPane table(Table<?> of) {
@@ -108,7 +129,7 @@ public final class BlockPane extends VBox {
             grid.getColumnConstraints().add(width);
             grid.add(Labels.wrapped(of.heads().get(column), "text-small", "text-bold"), column, 0);
             for (int row = 0; row < cells.size(); row++) {
-                grid.add(Labels.wrapped(cells.get(row).get(at), "text-small"), column, row + 1);
+                grid.add(wrapped(cells.get(row).get(at), "text-small"), column, row + 1);
             }
         }
         return grid;

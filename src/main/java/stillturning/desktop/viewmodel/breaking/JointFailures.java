@@ -22,6 +22,7 @@ import stillturning.model.Candidate;
 import stillturning.model.Chances;
 import stillturning.model.Study;
 import stillturning.report.Cautions;
+import stillturning.report.Spoken;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.LatentSheet;
 import stillturning.report.joint.PairSheet;
@@ -53,7 +54,7 @@ public final class JointFailures {
     private String refusal = "";
 
     /** Of which candidate, and of which texts, something was asked. */
-    private record Asked(String candidate, String title, String fingerprint) {}
+    private record Asked(Candidate candidate, String fingerprint) {}
 
     public JointFailures(Desk desk) {
         this.desk = desk;
@@ -78,6 +79,11 @@ public final class JointFailures {
         return working.getReadOnlyProperty();
     }
 
+    /** A text of what was found, with the names that a person calls its parts by. */
+    public String spoken(String text) {
+        return held.map(asked -> new Spoken(asked.candidate).sentence(text)).orElse(text);
+    }
+
     /** Begins. */
     public void start() {
         Optional<Study> study = desk.study();
@@ -88,11 +94,7 @@ public final class JointFailures {
             return;
         }
         refusal = "";
-        Asked asked =
-                new Asked(
-                        candidate.get().id(),
-                        candidate.get().title(),
-                        desk.read().get().fingerprint());
+        Asked asked = new Asked(candidate.get(), desk.read().get().fingerprint());
         Study alone = alone(study.get(), candidate.get());
         Chances chances = desk.read().get().chances();
         desk.work()
@@ -168,7 +170,7 @@ public final class JointFailures {
 
     /** Of what the shown is true. */
     private String origin(Asked asked) {
-        String of = "What stands here is of \u201C" + asked.title + "\u201D";
+        String of = "What stands here is of \u201C" + asked.candidate.title() + "\u201D";
         boolean old = !asked.fingerprint.equals(desk.read().get().fingerprint());
         return old ? of + ", from before the last changes." : of + ".";
     }

@@ -331,6 +331,22 @@ class BreakAreaTest {
                                 "Run-up card")),
                 heads.toString());
         assertTrue(words("together-words").contains("One bus"), words("together-words"));
+        List<String> cells = cells();
+        assertTrue(cells.contains("of the sum (%)"), cells.toString());
+        assertEquals(
+                List.of(),
+                cells.stream().filter(cell -> cell.matches("[<0-9., ]+ ?%")).toList(),
+                "units stand in the heads");
+    }
+
+    private List<String> cells() {
+        return on(
+                () ->
+                        find("together-found", Node.class)
+                                .lookupAll(".running-table > .label")
+                                .stream()
+                                .map(n -> ((Label) n).getText())
+                                .toList());
     }
 
     private static <T> void select(TableView<T> table, int row, int column) {
