@@ -10,9 +10,8 @@ import org.jspecify.annotations.Nullable;
  */
 public abstract class ItemCell<T> extends ListCell<T> {
 
-    private static final double SCROLL_BAR = 16;
-
-    private static final double EDGES = 20;
+    /** What a list's frame and its scroll bar take of its width (pixels). */
+    private static final double FRAME = 12;
 
     /** Height of a line of words (pixels), nearly. */
     private static final double LINE = 20;
@@ -57,7 +56,8 @@ public abstract class ItemCell<T> extends ListCell<T> {
         if (row == null) {
             return super.computePrefHeight(width);
         }
-        double room = getListView() == null ? 0 : getListView().getWidth() - SCROLL_BAR - EDGES;
+        double whole = getListView() == null ? 0 : getListView().getWidth() - FRAME;
+        double room = whole - snappedLeftInset() - snappedRightInset();
         double height = row.prefHeight(room > 0 ? room : USE_COMPUTED_SIZE);
         return snappedTopInset() + height + snappedBottomInset();
     }

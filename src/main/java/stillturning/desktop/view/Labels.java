@@ -2,8 +2,6 @@ package stillturning.desktop.view;
 
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
-import javafx.scene.control.Labeled;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
 
 /** Labels as several panes use them. */
@@ -33,13 +31,6 @@ public final class Labels {
         Label label = wrapped("", styles);
         label.textProperty().bind(words);
         return label;
-    }
-
-    /** Shows the whole words of what may be cut, beside the mouse. */
-    public static Tooltip inFull(Labeled of) {
-        Tooltip whole = new Tooltip();
-        whole.textProperty().bind(of.textProperty());
-        return whole;
     }
 
     /** Nobody sees it; it tells how large letters are where it stands. */

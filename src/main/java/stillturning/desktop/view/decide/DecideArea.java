@@ -21,7 +21,7 @@ import stillturning.desktop.viewmodel.decide.Deciding;
 public final class DecideArea implements Area {
 
     private static final double LEFT = 0.45;
-    private static final double UPPER = 0.42;
+    private static final double UPPER = 0.55;
 
     /** Room that all of it needs beside each other, and below each other (em). */
     private static final double BROAD = 75;
@@ -37,12 +37,13 @@ public final class DecideArea implements Area {
         Layout.scroll(weights, new WeightsPane(deciding));
         Folded left =
                 new Folded(
-                        Orientation.VERTICAL,
-                        HIGH,
-                        new double[] {UPPER},
-                        List.of(
-                                new FoldedPane("Ranking", ranking),
-                                new FoldedPane("Weights", weights)));
+                                Orientation.VERTICAL,
+                                HIGH,
+                                new double[] {UPPER},
+                                List.of(
+                                        new FoldedPane("Ranking", ranking),
+                                        new FoldedPane("Weights", weights)))
+                        .keeping(1);
         TabPane right =
                 new TabPane(
                         Layout.tab("Answer", new AnswerPane(deciding)),

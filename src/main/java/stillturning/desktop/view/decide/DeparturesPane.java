@@ -25,7 +25,7 @@ final class DeparturesPane extends VBox {
         tree.name("Candidate", "Baseline");
         getStyleClass().add("area-pane");
         Label baseline = Labels.wrapped(departures.baseline());
-        getChildren().addAll(baseline, Layout.high(tree), tree.inFull());
+        getChildren().addAll(baseline, Layout.high(tree));
         departures
                 .all()
                 .addListener(

@@ -5,17 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javafx.beans.InvalidationListener;
+import javafx.beans.WeakInvalidationListener;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.css.PseudoClass;
-import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.control.TreeItem;
 import javafx.scene.control.TreeTableCell;
 import javafx.scene.control.TreeTableColumn;
 import javafx.scene.control.TreeTableView;
+import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
 import stillturning.desktop.view.Controls;
-import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.decide.DifferenceRow;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
@@ -48,8 +48,6 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.TreeLine> {
         }
     }
 
-    private String hereName = "";
-    private String thereName = "";
     private final TreeTableColumn<TreeLine, String> here;
     private final TreeTableColumn<TreeLine, String> there;
 
@@ -57,46 +55,17 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.TreeLine> {
         getStyleClass().addAll("dense", "least-high");
         setShowRoot(false);
         setColumnResizePolicy(TreeTableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
-        TreeTableColumn<TreeLine, String> what = column("What", DifferenceTree::signed, 300);
-        here = column("", TreeLine::here, 170);
-        there = column("", TreeLine::there, 150);
+        TreeTableColumn<TreeLine, String> what = column("What", DifferenceTree::signed, 260);
+        here = column("", TreeLine::here, 185);
+        there = column("", TreeLine::there, 175);
         getColumns().setAll(List.of(what, here, there));
         Controls.onOpen(this, () -> open(opening));
     }
 
     /** Names the two columns. */
     void name(String one, String other) {
-        hereName = one;
-        thereName = other;
         Layout.head(here, one);
         Layout.head(there, other);
-    }
-
-    /** The chosen line in full, since columns cut long ones. */
-    Label inFull() {
-        Label words =
-                Labels.wrapped(
-                        getSelectionModel().selectedItemProperty().map(this::words).orElse(""));
-        words.managedProperty().bind(words.textProperty().isNotEmpty());
-        return words;
-    }
-
-    private String words(TreeItem<TreeLine> item) {
-        TreeLine line = item.getValue();
-        if (line.isHead()) {
-            String counts = line.here().isEmpty() ? "" : ": failures " + line.here();
-            return line.what() + counts + (line.there().isEmpty() ? "" : "; " + line.there());
-        }
-        return signed(line)
-                + ".  "
-                + words(hereName, line.here())
-                + ".  "
-                + words(thereName, line.there())
-                + ".";
-    }
-
-    private static String words(String column, String cell) {
-        return column + ": " + (cell.isEmpty() ? "\u2013" : cell);
     }
 
     /** Shows differences below a head for each group. */
@@ -140,28 +109,53 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.TreeLine> {
         TreeTableColumn<TreeLine, String> column = new TreeTableColumn<>(head);
         column.setCellValueFactory(
                 line -> new ReadOnlyStringWrapper(words.apply(line.getValue().getValue())));
-        column.setCellFactory(c -> new LineCell());
+        column.setCellFactory(LineCell::new);
         column.setSortable(false);
         column.setPrefWidth(width);
         return column;
     }
 
+    /** Its words go on in the next line. */
     private static final class LineCell extends TreeTableCell<TreeLine, String> {
 
-        LineCell() {
+        /** Room on both sides of words, and before those of each level of the tree (em). */
+        private static final double EDGES = 1.4;
+
+        private static final double INDENT = 1.5;
+
+        private final Text words = new Text();
+        private final InvalidationListener wrapping = of -> wrap();
+
+        LineCell(TreeTableColumn<TreeLine, String> column) {
             getStyleClass().add("difference");
+            words.getStyleClass().add("cell-words");
+            // a cell is measured before it has a width of its own
+            column.widthProperty().addListener(new WeakInvalidationListener(wrapping));
+            fontProperty().addListener((of, before, now) -> wrap());
+        }
+
+        private boolean first() {
+            return getTableColumn() == getTreeTableView().getColumns().get(0);
+        }
+
+        private void wrap() {
+            TreeItem<TreeLine> item = getTableRow() == null ? null : getTableRow().getTreeItem();
+            int level = item != null && first() ? getTreeTableView().getTreeItemLevel(item) : 0;
+            double edges = (EDGES + INDENT * level) * getFont().getSize();
+            words.setWrappingWidth(Math.max(1, getTableColumn().getWidth() - edges));
         }
 
         @Override
-        protected void updateItem(@Nullable String words, boolean empty) {
-            super.updateItem(words, empty);
-            setText(empty ? null : words);
-            setTooltip(empty || words == null || words.isEmpty() ? null : new Tooltip(words));
+        protected void updateItem(@Nullable String text, boolean empty) {
+            super.updateItem(text, empty);
+            words.setText(empty || text == null ? "" : text);
+            setGraphic(empty ? null : words);
+            setAccessibleText(words.getText());
+            wrap();
             TreeLine line = empty || getTableRow() == null ? null : getTableRow().getItem();
-            boolean first = getTableColumn() == getTreeTableView().getColumns().get(0);
-            pseudoClassStateChanged(FOR, line != null && line.favours() == Favours.FOR && first);
+            pseudoClassStateChanged(FOR, line != null && line.favours() == Favours.FOR && first());
             pseudoClassStateChanged(
-                    AGAINST, line != null && line.favours() == Favours.AGAINST && first);
+                    AGAINST, line != null && line.favours() == Favours.AGAINST && first());
             pseudoClassStateChanged(HEAD, line != null && line.isHead());
         }
     }

@@ -38,7 +38,7 @@ final class RequirementsPane extends VBox {
     /** Share of the width for the titles of candidates, and what the frame takes of it. */
     private static final double NAME = 0.31;
 
-    private static final double MARGIN = 6;
+    private static final double MARGIN = 18;
 
     /** Least width of a column (em). */
     private static final double LEAST = 7.5;

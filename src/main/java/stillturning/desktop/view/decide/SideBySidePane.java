@@ -43,7 +43,7 @@ final class SideBySidePane extends VBox {
                 Labels.remark(
                         "\u25B2 speaks for the first, \u25BC against it. Enter opens the story of a"
                                 + " failure.");
-        VBox differences = new VBox(Layout.high(tree), tree.inFull(), legend);
+        VBox differences = new VBox(Layout.high(tree), legend);
         differences.getStyleClass().add("area-pane");
         TabPane ways =
                 new TabPane(

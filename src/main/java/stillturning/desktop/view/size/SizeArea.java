@@ -98,10 +98,8 @@ public final class SizeArea implements Area {
     }
 
     private Node head() {
-        Label title = new Label();
-        title.getStyleClass().add("title-4");
+        Label title = Labels.wrapped("", "title-4");
         title.setMinWidth(0);
-        title.setTooltip(Labels.inFull(title));
         title.textProperty()
                 .bind(
                         Bindings.createStringBinding(

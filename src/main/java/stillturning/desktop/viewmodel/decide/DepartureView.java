@@ -82,12 +82,12 @@ public final class DepartureView {
                 Differences.of(assessment, CandidateDifferences.of(candidate, from), units.get());
         String shifted =
                 count(rows, DifferenceGroup.BETTER)
-                        + " better, "
+                        + " failures end better, "
                         + count(rows, DifferenceGroup.WORSE)
                         + " worse";
         String changed =
                 count(rows, DifferenceGroup.OWN)
-                        + " new, "
+                        + " failures new, "
                         + count(rows, DifferenceGroup.SPARED)
                         + " gone";
         return new CandidateDeparture(

@@ -89,6 +89,17 @@ class ButtonsStayTest {
     }
 
     @Test
+    void whileAnotherAreaIsChosen() {
+        for (AreaName area : AreaName.values()) {
+            go(area);
+            note();
+        }
+        places.keySet().removeIf(name -> !name.startsWith("area-"));
+        assertEquals(AreaName.values().length, places.size());
+        assertEquals(Map.of(), moved());
+    }
+
+    @Test
     void whileSizesAreMadeAgain() {
         go(AreaName.SIZE);
         watch(fire("#size-again"));

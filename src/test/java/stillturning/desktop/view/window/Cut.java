@@ -8,6 +8,7 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.IndexedCell;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.OverrunStyle;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.control.Tooltip;
@@ -66,8 +67,11 @@ final class Cut {
         }
     }
 
-    /** Whether the whole words come up beside the mouse. */
+    /** Whether it is the path of a folder, and the whole of it comes up beside the mouse. */
     private static boolean told(Labeled labeled, String whole) {
+        if (labeled.getTextOverrun() == OverrunStyle.ELLIPSIS) {
+            return false;
+        }
         return Optional.ofNullable(labeled.getTooltip())
                 .map(Tooltip::getText)
                 .filter(whole::equals)
