@@ -20,16 +20,6 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
-import stillturning.cli.breaking.BreakCommand;
-import stillturning.cli.check.CheckCommand;
-import stillturning.cli.decide.DecideCommand;
-import stillturning.cli.decide.ExplainCommand;
-import stillturning.cli.explore.ExploreCommand;
-import stillturning.cli.groundtest.GroundTestCommand;
-import stillturning.cli.joint.RunUpCommand;
-import stillturning.cli.record.RecordCommand;
-import stillturning.cli.size.SizeCommand;
-import stillturning.cli.suggest.SuggestCommand;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.ExitCode;
 import stillturning.cli.terminal.KeptFailure;
@@ -106,7 +96,7 @@ public final class Main {
     static int run(CommandContext context, String... args) {
         Stillturning program = new Stillturning();
         try {
-            return commandLine(program, context).execute(args);
+            return commandLine(program, context, args).execute(args);
         } catch (Throwable thrown) {
             return told(thrown, program, context);
         } finally {
@@ -129,23 +119,9 @@ public final class Main {
         return commandLine(new Stillturning(), context).getCommandSpec();
     }
 
-    private static CommandLine commandLine(Stillturning program, CommandContext context) {
-        return new CommandLine(program)
-                .addSubcommand(new NewCommand(context))
-                .addSubcommand(new CheckCommand(context))
-                .addSubcommand(new DecideCommand(context))
-                .addSubcommand(new ExploreCommand(context))
-                .addSubcommand(new BreakCommand(context))
-                .addSubcommand(new RunUpCommand(context))
-                .addSubcommand(new GroundTestCommand(context))
-                .addSubcommand(new RecordCommand(context))
-                .addSubcommand(new SuggestCommand(context))
-                .addSubcommand(new ExplainCommand(context))
-                .addSubcommand(new SizeCommand(context))
-                .addSubcommand(new DesktopCommand(context))
-                .addSubcommand(new GuideCommand(context))
-                .addSubcommand(new SchemaCommand(context))
-                .addSubcommand(new CompletionCommand(context))
+    private static CommandLine commandLine(
+            Stillturning program, CommandContext context, String... args) {
+        return Commands.under(new CommandLine(program), context, args)
                 .setOut(context.out())
                 .setErr(context.err())
                 .setUsageHelpWidth(WIDTH)

@@ -60,6 +60,17 @@ class MainTest {
         }
     }
 
+    /** Described by itself, as it runs, it is what it is among all of them. */
+    @Test
+    void aCommandThatIsNamedFirstIsTheSameAsAfterAnOption() {
+        for (String command : Main.definition().subcommands().keySet()) {
+            Ran alone = Session.in(here).run(command, "--help");
+            Ran among = Session.in(here).run("--stacktrace", command, "--help");
+            assertEquals(among.out(), alone.out());
+            assertEquals(ExitCode.FINE, alone.code());
+        }
+    }
+
     @ParameterizedTest
     @CsvSource({
         "'', a command is missing: one of new",
