@@ -55,9 +55,9 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.TreeLine> {
         getStyleClass().addAll("dense", "least-high");
         setShowRoot(false);
         setColumnResizePolicy(TreeTableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
-        TreeTableColumn<TreeLine, String> what = column("What", DifferenceTree::signed, 260);
-        here = column("", TreeLine::here, 185);
-        there = column("", TreeLine::there, 175);
+        TreeTableColumn<TreeLine, String> what = column("What", DifferenceTree::signed, 235);
+        here = column("", TreeLine::here, 195);
+        there = column("", TreeLine::there, 195);
         getColumns().setAll(List.of(what, here, there));
         Controls.onOpen(this, () -> open(opening));
     }

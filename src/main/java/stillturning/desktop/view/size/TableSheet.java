@@ -76,7 +76,7 @@ final class TableSheet extends VBox {
                         .max()
                         .orElse(0);
         return Math.max(
-                Math.max(LEAST, word + 3),
+                Math.max(LEAST, word + 1),
                 Math.min(longest, of.columns().get(index).widest() + LEAST));
     }
 }
