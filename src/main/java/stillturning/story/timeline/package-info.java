@@ -40,8 +40,9 @@
  *       BalanceTest} and {@code DeadAircraftTest}.
  *   <li><b>Margins that can be said once are read together.</b> A device says what it watches while
  *       its state lasts ({@code Watch}: a voltage, a current), and {@code MarginTable} reads all of
- *       them in one pass. Where assertions are on, as in every test, each reading is held against
- *       the device's own {@code margin}. What is a matter of yes or no is not asked within a step.
+ *       them in one pass. In the thorough run, where all assertions are on, each reading is held
+ *       against the device's own {@code margin}. What is a matter of yes or no is not asked within
+ *       a step.
  *   <li><b>An instant at which nothing happened costs a glance.</b> After a step only charges and
  *       heats have moved, so laws, watches and deadlines stand as they did; whatever else changes
  *       something settles twice in a row, and then all of it is taken anew. Held, where assertions
