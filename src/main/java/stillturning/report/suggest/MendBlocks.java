@@ -94,8 +94,8 @@ public final class MendBlocks {
                         + " wrong with "
                         + SuggestionWords.counted(wrong().size(), "candidate")
                         + ", "
-                        + (things - left)
-                        + (things - left == 1 ? " is" : " are")
+                        + (things == left ? "none" : things - left)
+                        + (things - left > 1 ? " are" : " is")
                         + " mended by a small change that was found.";
     }
 
