@@ -1,16 +1,13 @@
 package stillturning.yaml.notation;
 
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import stillturning.quantity.field.Fields;
+import stillturning.yaml.notation.RecordLayout.LayoutField;
 
 /**
  * What a file says of a record: quantities still with their units and origins, anything left open
@@ -54,14 +51,14 @@ public record Written(Class<?> type, Map<String, Object> values) {
 
     /** Keys of the record, in its order. */
     public List<String> keys() {
-        return Arrays.stream(type.getRecordComponents()).map(Fields::keyOf).toList();
+        return RecordLayout.of(type).fields().stream().map(LayoutField::key).toList();
     }
 
     /** Keys of what must be said and is not. */
     public List<String> open() {
-        return Arrays.stream(type.getRecordComponents())
-                .filter(c -> c.getType() != Optional.class)
-                .map(Fields::keyOf)
+        return RecordLayout.of(type).fields().stream()
+                .filter(field -> !field.mayLack())
+                .map(LayoutField::key)
                 .filter(key -> !values.containsKey(key))
                 .toList();
     }
@@ -73,20 +70,22 @@ public record Written(Class<?> type, Map<String, Object> values) {
      * @throws IllegalStateException if something is still open
      */
     public Object complete() {
-        RecordComponent[] components = type.getRecordComponents();
-        @Nullable Object[] parts = new Object[components.length];
+        RecordLayout layout = RecordLayout.of(type);
+        @Nullable Object[] parts = new Object[layout.fields().size()];
         for (int i = 0; i < parts.length; i++) {
-            String key = Fields.keyOf(components[i]);
-            Optional<Object> value = value(key).map(Written::plain);
-            if (components[i].getType() == Optional.class) {
+            LayoutField field = layout.fields().get(i);
+            Optional<Object> value = value(field.key()).map(Written::plain);
+            if (field.mayLack()) {
                 parts[i] = value;
             } else {
                 parts[i] =
                         value.orElseThrow(
-                                () -> new IllegalStateException(type + " lacks its " + key));
+                                () ->
+                                        new IllegalStateException(
+                                                type + " lacks its " + field.key()));
             }
         }
-        return made(type, parts);
+        return layout.made(parts);
     }
 
     private static Object plain(Object value) {
@@ -102,22 +101,5 @@ public record Written(Class<?> type, Map<String, Object> values) {
             return List.copyOf(all);
         }
         return value;
-    }
-
-    private static Object made(Class<?> type, @Nullable Object[] parts) {
-        Class<?>[] types =
-                Arrays.stream(type.getRecordComponents())
-                        .map(RecordComponent::getType)
-                        .toArray(Class<?>[]::new);
-        try {
-            return type.getDeclaredConstructor(types).newInstance(parts);
-        } catch (InvocationTargetException thrown) {
-            if (thrown.getCause() instanceof RuntimeException own) {
-                throw own;
-            }
-            throw new IllegalStateException("constructor of " + type, thrown);
-        } catch (ReflectiveOperationException closed) {
-            throw new IllegalStateException("constructor of " + type + " cannot be called", closed);
-        }
     }
 }
