@@ -139,6 +139,15 @@ public final class Drawn {
         return outline.runs().stream().filter(run -> !Runs.isLink(run)).toList();
     }
 
+    /**
+     * Whether a lever is the key: off in flight, and moved to start the engine. On, or taken out of
+     * its line, it would turn the starter of a running engine.
+     */
+    boolean isKey(String lever) {
+        return candidate.cockpit().starting().containsKey(lever)
+                && "off".equals(candidate.cockpit().flight().get(lever));
+    }
+
     /** The zone of a part. */
     String zone(String part) {
         return candidate.part(part).map(p -> p.tag().zone()).orElse("");

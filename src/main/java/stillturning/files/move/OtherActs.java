@@ -2,6 +2,7 @@ package stillturning.files.move;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -26,8 +27,13 @@ final class OtherActs implements Finder {
         return Stream.concat(Stream.concat(flight(drawn), drill(drawn)), inProcedures);
     }
 
+    /** Where the levers stand in flight, without the key, which nobody turns then. */
     private static Map<String, String> flightPositions(Drawn drawn) {
-        return drawn.outline().all().under("positions").under("flight").texts();
+        Map<String, String> positions =
+                new LinkedHashMap<>(
+                        drawn.outline().all().under("positions").under("flight").texts());
+        positions.keySet().removeIf(drawn::isKey);
+        return positions;
     }
 
     private static boolean isOnOrOff(String position) {

@@ -18,7 +18,9 @@ final class RemovedPart implements Finder {
     public Stream<Move> in(Drawn drawn) {
         return Stream.of(
                         inLine(drawn),
-                        drawn.ofKind("contactor").stream().flatMap(c -> contactor(drawn, c)),
+                        drawn.ofKind("contactor").stream()
+                                .filter(c -> !onlyTurnsTheStarter(drawn, c))
+                                .flatMap(c -> contactor(drawn, c)),
                         drawn.ofKind(Site.BUS).stream().flatMap(bus -> merged(drawn, bus)))
                 .flatMap(moves -> moves);
     }
@@ -45,6 +47,7 @@ final class RemovedPart implements Finder {
         drawn.outline().runs().forEach(run -> parts.addAll(Runs.through(run)));
         return parts.stream()
                 .filter(drawn.outline().parts()::containsKey)
+                .filter(part -> !isKey(drawn, part))
                 .map(
                         part ->
                                 new Move(
@@ -55,6 +58,21 @@ final class RemovedPart implements Finder {
                                             pen.delete(part);
                                             pen.sweep();
                                         }));
+    }
+
+    private static boolean isKey(Drawn drawn, String part) {
+        return drawn.candidate().part(part).stream()
+                .flatMap(p -> p.levers().stream())
+                .anyMatch(lever -> drawn.isKey(lever.name()));
+    }
+
+    /** Whether nothing but the starter hangs on it: without it that would turn all the time. */
+    private static boolean onlyTurnsTheStarter(Drawn drawn, String contactor) {
+        Optional<String> starter = drawn.study().aircraft().engine().starting().starter();
+        List<OutlineRun> fed =
+                drawn.outline().runs().stream().filter(run -> leaves(run, contactor)).toList();
+        return !fed.isEmpty()
+                && fed.stream().allMatch(run -> Optional.of(Runs.to(run)).equals(starter));
     }
 
     /** What a contactor fed then hangs on what fed it. */

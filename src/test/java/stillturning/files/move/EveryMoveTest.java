@@ -8,9 +8,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stillturning.files.ReadStudy;
+import stillturning.files.Starter;
 import stillturning.files.StudyReader;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.files.value.Variation;
@@ -63,6 +65,26 @@ class EveryMoveTest {
         }
         assertTrue(made > 80, made + " moves");
         assertTrue(refused.size() * 10 < made, String.join("\n", refused));
+    }
+
+    /** The starter of a running engine is not turned: neither for good nor by an act in flight. */
+    @Test
+    void theStartersKeyAndContactorAreLeftAlone(@TempDir Path folder) throws Exception {
+        Path study = folder.resolve("two");
+        Starter.StarterAnswers any = Starter.startingPoints().values().iterator().next();
+        assertEquals(List.of(), Starter.write(study, any));
+        StudyReader reader = StudyReader.open(study);
+        Drawn drawn = drawn(reader, reader.study(Variation.NONE), "two-engine-buses");
+        List<String> words = Moves.of(drawn).stream().map(Move::words).toList();
+        assertTrue(words.contains("Take the field switch out"), words.toString());
+        assertTrue(words.contains("Take the main contactor out"), words.toString());
+        assertTrue(words.contains("Fly with the field switch off"), words.toString());
+        assertEquals(
+                List.of(),
+                words.stream()
+                        .filter(w -> w.contains("start button") || w.endsWith("contactor out"))
+                        .filter(w -> !w.equals("Take the main contactor out"))
+                        .toList());
     }
 
     @Test
