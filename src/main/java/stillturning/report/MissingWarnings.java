@@ -10,6 +10,8 @@ import java.util.stream.DoubleStream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
+import stillturning.model.Candidate;
+import stillturning.parts.element.Generator;
 import stillturning.quantity.Formats;
 import stillturning.story.Story;
 import stillturning.story.Trace;
@@ -17,10 +19,10 @@ import stillturning.story.Trace;
 /** Failures that nobody sees until it is late, and the warning that would show them. */
 public final class MissingWarnings {
 
-    /** What no lamp would tell from normal flight for certain (V). A guess. */
-    private static final double LEAST_VOLTS = 0.2;
+    /** Less than this no lamp tells from normal flight for certain (V). A guess. */
+    private static final double LEAST_VOLTS = 0.4;
 
-    private static final String NO_BUS = "at the part itself, since no bus shows it";
+    private static final String NO_BUS = "at the part itself, since no bus shows it in time";
 
     private static final int NAMED = 3;
 
@@ -47,7 +49,10 @@ public final class MissingWarnings {
         }
     }
 
-    /** A bus, and the voltage from which and to which a failure moves it. */
+    /**
+     * A bus, and the voltage from which and to which a failure moves it: from normal flight, or
+     * from the highest that is normal.
+     */
     private record Moved(String bus, double fromVolts, double toVolts) {
         double distance() {
             return Math.abs(toVolts - fromVolts);
@@ -118,16 +123,37 @@ public final class MissingWarnings {
     private static Optional<Moved> mostMoved(Appraisal appraisal, Story story) {
         double seconds = story.engine().signSeconds() / 2;
         Map<String, Double> normal = appraisal.flight().normal().busVolts();
+        double regulated = regulatedVolts(appraisal.candidate());
         return story.traces().stream()
                 .filter(trace -> trace.unit().equals("V") && normal.containsKey(trace.name()))
                 .map(
                         trace ->
-                                new Moved(
+                                moved(
                                         trace.name(),
                                         normal.getOrDefault(trace.name(), 0.0),
-                                        at(trace, seconds)))
+                                        at(trace, seconds),
+                                        regulated))
                 .filter(moved -> moved.distance() >= LEAST_VOLTS)
                 .max(Comparator.comparing(Moved::distance));
+    }
+
+    /**
+     * Up to what a regulator holds, a high voltage says nothing: there it is when loads are off.
+     */
+    private static Moved moved(String bus, double normal, double to, double regulated) {
+        return to > normal
+                ? new Moved(bus, Math.max(normal, Math.min(to, regulated)), to)
+                : new Moved(bus, normal, to);
+    }
+
+    /** The highest set point of its alternators (V); 0 for none. */
+    private static double regulatedVolts(Candidate candidate) {
+        return candidate.parts().stream()
+                .flatMap(part -> part.elements().stream())
+                .filter(Generator.class::isInstance)
+                .mapToDouble(element -> ((Generator) element).regulation().setVolts())
+                .max()
+                .orElse(0);
     }
 
     private static double at(Trace trace, double seconds) {
