@@ -49,6 +49,9 @@ final class SizeFindings {
 
     private static final double ROUNDING_AMPS = 0.005;
 
+    /** The starter's highest current and the steady one differ by less. A guess. */
+    private static final double MOST_OF_IT = 0.9;
+
     /** How a protector fails that opens although nothing asks for it. */
     private static final String OPENED = ": opens for no reason";
 
@@ -56,6 +59,9 @@ final class SizeFindings {
     private final List<SizeFinding> findings = new ArrayList<>();
     private final Map<String, WireSize> wires = new HashMap<>();
     private final List<WireSize> hotIfSlow = new ArrayList<>();
+
+    /** What the starter takes as stated (A); 0 where there is none. */
+    private double starterAmps;
 
     SizeFindings(Subject subject) {
         this.subject = subject;
@@ -67,6 +73,12 @@ final class SizeFindings {
             Devices devices,
             LoadAnalysis loads,
             List<CrankingSupply> cranking) {
+        starterAmps =
+                cranking.stream()
+                        .filter(c -> !c.hard())
+                        .mapToDouble(CrankingSupply::starterAmps)
+                        .max()
+                        .orElse(0);
         schedule.wires().forEach(w -> wires.put(w.wire().id(), w));
         schedule.wires().forEach(this::wire);
         hotIfSlow();
@@ -166,7 +178,8 @@ final class SizeFindings {
     }
 
     /**
-     * Battery leads and starter mains go without protector by custom.
+     * Battery leads go without protector by custom, and the main circuit of the starter: what ends
+     * at it, and what carries all of its current with nothing wrong, there or back.
      *
      * @see "14 CFR 23.1357 for starter mains, read in a second source; battery leads common
      *     practice, no published source"
@@ -179,7 +192,13 @@ final class SizeFindings {
         boolean lead =
                 ends.stream().anyMatch(SizeFindings::isBattery)
                         && ends.stream().allMatch(Part::endsBatteryLead);
-        return lead || ends.stream().anyMatch(p -> subject.phases().isStarter(p.id()));
+        return lead
+                || ends.stream().anyMatch(p -> subject.phases().isStarter(p.id()))
+                || carriesTheStarter(size.normal().amps());
+    }
+
+    private boolean carriesTheStarter(double amps) {
+        return starterAmps > 0 && amps > MOST_OF_IT * starterAmps;
     }
 
     private static boolean isBattery(Part part) {
