@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import stillturning.parts.element.Element;
 import stillturning.quantity.Formats;
 import stillturning.reliability.groundtest.Configuration;
 import stillturning.reliability.groundtest.GroundTest;
@@ -80,7 +81,8 @@ public final class GroundTestSheet {
                                 + allowance(MeasuredQuantity.VOLTS, "V")
                                 + " and "
                                 + allowance(MeasuredQuantity.AMPS, "A")
-                                + " for instruments and for what is stated of loads (guesses)."));
+                                + " for instruments and for what is stated of loads (guesses)."
+                                + voltsAgainst()));
         blocks.add(
                 new Warning(
                         "Before you begin",
@@ -92,8 +94,20 @@ public final class GroundTestSheet {
                                         + " leaks.",
                                 "Cover every end that you take off, and keep what was on one stud"
                                         + " together.",
+                                "Leads come off while current flows: air batteries that were just"
+                                        + " charged first, since a spark lights their gas.",
                                 "While the propeller turns, only switches and breakers are"
                                         + " touched.")));
+    }
+
+    /** Lifted off, a ground takes what hangs on it away from the structure, and its volts too. */
+    private String voltsAgainst() {
+        return test.candidate().parts().stream()
+                        .flatMap(part -> part.elements().stream())
+                        .anyMatch(e -> List.of(e.from(), e.to()).contains(Element.STRUCTURE))
+                ? " Volts are against the structure: the meter's minus is on it, not on what is"
+                        + " lifted off it."
+                : "";
     }
 
     private static String allowance(MeasuredQuantity of, String unit) {

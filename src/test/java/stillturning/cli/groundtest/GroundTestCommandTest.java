@@ -46,6 +46,9 @@ class GroundTestCommandTest {
         assertTrue(told.contains("none of the"), told);
         assertTrue(told.contains("take out battery"), told);
         assertTrue(told.contains("____\u00A0V"), told);
+        String flowing = told.replaceAll("\\s+", " ");
+        assertTrue(flowing.contains(" Volts are against the structure: "), told);
+        assertTrue(flowing.contains("air batteries that were just charged first"), told);
         assertTrue(told.contains("chafed to ground"), told);
         assertTrue(told.contains("An aid for comparing designs"), told);
         assertTrue(told.lines().allMatch(line -> line.length() <= 100), told);
