@@ -8,7 +8,8 @@ import stillturning.story.Endurance;
 /**
  * How long the engine runs after one failure, by what is switched off.
  *
- * @param sheddingNothing everybody acts as written, but no load is switched off
+ * @param sheddingNothing everybody acts as written, but nothing is shed and no breaker pulled; a
+ *     switch that a procedure moves is moved, and may take a load with it
  * @param asWritten the pilot and the automatics act as written
  * @param best the longest that switching off what the engine can spare makes of it, which is never
  *     worse than as written

@@ -146,7 +146,9 @@ public final class StoryFacts {
     /** What switching loads off is worth. */
     public static List<StoryFact> of(SheddingEndurances lasting) {
         List<StoryFact> facts = new ArrayList<>();
-        facts.add(new StoryFact("if nothing is switched off", runs(lasting.sheddingNothing())));
+        facts.add(
+                new StoryFact(
+                        "if nothing is shed, no breaker pulled", runs(lasting.sheddingNothing())));
         facts.add(new StoryFact("as the procedures have it", runs(lasting.asWritten())));
         facts.add(new StoryFact("if all the engine can spare is off", runs(lasting.best())));
         lasting.worstPlaced()

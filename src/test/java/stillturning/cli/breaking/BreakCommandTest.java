@@ -214,6 +214,24 @@ class BreakCommandTest {
         assertFalse(told.contains("16 min"), told);
     }
 
+    /** A channel that a procedure opens takes its pump along; so it is not "nothing off". */
+    @Test
+    void whatIsSaidOfSheddingIsNotSaidOfSwitches() {
+        String sandpiper = Session.ARCHITECTURES.resolve("sandpiper").toString();
+        String told =
+                Session.in(here)
+                        .run(
+                                "break",
+                                sandpiper,
+                                "--candidate",
+                                "solid-state",
+                                "--failure",
+                                "charging lost")
+                        .out();
+        assertTrue(told.contains("controller.8 off (30 s)"), told);
+        assertTrue(told.contains("  if nothing is shed, no breaker pulled:"), told);
+    }
+
     @Test
     void aStoryIsDrawnIntoTheFileNamedAndReplacesWhatWasThere() throws Exception {
         Files.writeString(here.resolve("bus.png"), "an older picture");
