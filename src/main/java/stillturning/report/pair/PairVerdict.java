@@ -152,7 +152,7 @@ final class PairVerdict {
                 sentences.add(
                         "Both have the same "
                                 + Group.words(share.together())
-                                + " (which make "
+                                + " (worth "
                                 + Formats.fixed(Math.abs(share.points()), 3)
                                 + " points).");
             }

@@ -214,7 +214,9 @@ public final class FindingWords {
     }
 
     private static String others(double wires) {
-        return String.format(Locale.ROOT, "; so with %.0f other wires", wires);
+        return wires == 1
+                ? "; so with 1 other wire"
+                : String.format(Locale.ROOT, "; so with %.0f other wires", wires);
     }
 
     private static String mainPower(SizeFinding f) {

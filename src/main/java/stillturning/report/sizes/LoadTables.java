@@ -151,7 +151,7 @@ public final class LoadTables {
                 report.loads().phases(),
                 "Batteries alone: from the loss of all charging until the engine can no longer"
                         + " run, the pilot doing nothing, and as planned; \"-\" where it is not"
-                        + " limited.");
+                        + " limited, and where it is not asked: while the engine is started.");
     }
 
     static Table<?> charge(SizingReport report, SizeTables made) {

@@ -2,6 +2,7 @@ package stillturning.report.sizes;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -31,6 +32,12 @@ class FindingWordsTest {
         assertEquals(
                 "look for a source whose plus and minus are exchanged",
                 FindingWords.mend(backwards));
+    }
+
+    @Test
+    void oneOtherWireIsOne() {
+        String two = FindingWords.wrong(finding(Rule.HEAT_IF_SLOW, 250, 2));
+        assertTrue(two.endsWith("; so with 1 other wire"), two);
     }
 
     /** Whatever a rule finds, also what cannot be told in figures. */

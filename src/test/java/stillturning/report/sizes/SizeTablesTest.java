@@ -65,6 +65,19 @@ class SizeTablesTest {
         }
     }
 
+    /** On batteries alone nobody asks while the starter turns, and that is not "without limit". */
+    @Test
+    void aDashIsSaidToBeAlsoWhatIsNotAsked() throws UntoldStory {
+        String note =
+                all(UnitSystem.METRIC).stream()
+                        .filter(table -> table.name().equals("all-on"))
+                        .findFirst()
+                        .orElseThrow()
+                        .notes()
+                        .get(0);
+        assertTrue(note.endsWith("and where it is not asked: while the engine is started."), note);
+    }
+
     @Test
     void everyCellOfOneLineStandsOnTheTerminalInItsColumn() throws UntoldStory {
         for (Table<?> table : all(UnitSystem.METRIC)) {
