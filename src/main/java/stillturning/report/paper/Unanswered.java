@@ -23,6 +23,7 @@ import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Warning;
 import stillturning.report.page.Block.Words;
+import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 
 /**
@@ -34,6 +35,9 @@ final class Unanswered {
 
     private static final String OVER_VOLTAGE = "over-voltage";
     private static final String NOT_PLAYED = "Nothing of it was played.";
+
+    /** Sooner than anybody acts. A guess. */
+    private static final double AT_ONCE_SECONDS = 5;
 
     private final Study study;
     private final Appraisal appraisal;
@@ -173,13 +177,20 @@ final class Unanswered {
                         .filter(load -> !lost.contains(load))
                         .toList();
         if (lost.isEmpty()) {
-            return "No load goes out at once.";
+            return goesOutAtOnce(verdict.planned())
+                    ? "What goes out at once works again by itself."
+                    : "No load goes out at once.";
         }
         return "Out at once: "
                 + named(lost)
                 + "; still fed: "
                 + (works.isEmpty() ? "nothing" : named(works))
                 + ".";
+    }
+
+    private static boolean goesOutAtOnce(Story story) {
+        return story.of(StoryEvent.Kind.LOAD_STOPS).stream()
+                .anyMatch(stop -> stop.seconds() < AT_ONCE_SECONDS);
     }
 
     private String named(List<String> loads) {
