@@ -18,6 +18,13 @@
  *   <li><b>What is to be mended is asked first.</b> Only where fewer of the wanted failures do harm
  *       than before, everything else about the drawing is found out. A drawing in which as many do
  *       harm may still be gone on from. Held by {@code SuggestTest}.
+ *   <li><b>One search answers for all that is wrong with a candidate.</b> Where the lightest change
+ *       for each single thing is asked for, whatever mends a thing that another does not is outdone
+ *       by no other; so a drawing is told once and not once for each thing. A requirement is asked
+ *       first of the failures that broke it, and of all only where these no longer do. Held by
+ *       {@code LightestChangesTest} against every move tried alone.
+ *   <li><b>What is kept of a search is drawings, not claims.</b> Told again, each is read and
+ *       assessed in full, and chosen anew. Held by {@code LightestChangesTest}.
  * </ul>
  */
 @NullMarked

@@ -6,7 +6,6 @@ import static stillturning.report.table.Column.words;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import stillturning.assess.suggest.LightestMends;
@@ -134,10 +133,9 @@ public final class MendBlocks {
                             + " the engine");
         }
         if (!missed.isEmpty()) {
-            said.add("missed: " + String.join("; ", missed));
+            said.add("Missed: " + String.join("; ", missed));
         }
-        String words = String.join(". ", said);
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+        return String.join(". ", said) + ".";
     }
 
     /** A change with its number. */
