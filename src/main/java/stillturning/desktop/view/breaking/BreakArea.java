@@ -26,7 +26,7 @@ import stillturning.desktop.viewmodel.breaking.PlayedFailure;
 /** Breaking parts and watching what follows; and all failures of all candidates at a glance. */
 public final class BreakArea implements Area {
 
-    private static final double[] COLUMNS = {0.18, 0.74};
+    private static final double[] COLUMNS = {0.2, 0.74};
 
     /** Opacity of what is not of now. */
     private static final double OLDER = 0.4;
@@ -103,9 +103,9 @@ public final class BreakArea implements Area {
                                                 new FoldedPane("Diagram", diagram),
                                                 new FoldedPane("Over time", plot)))
                                 .named("pictures-fold"));
+        pictures.getStyleClass().add("least-pictures");
         VBox middle = new VBox(new PickedBar(breaking), notice, timeBar, pictures);
-        middle.setMinWidth(0);
-        return middle;
+        return Layout.roomy(middle);
     }
 
     private Node right() {

@@ -48,7 +48,9 @@ public final class DecideArea implements Area {
                 new TabPane(
                         Layout.tab("Answer", new AnswerPane(deciding)),
                         Layout.tab("Required", Layout.roomy(new RequirementsPane(deciding))),
-                        Layout.tab("Trade-off", new TradeOffPane(deciding, ranking::select)),
+                        Layout.tab(
+                                "Trade-off",
+                                Layout.roomy(new TradeOffPane(deciding, ranking::select))),
                         Layout.tab("Simpler", new ExplorePane(deciding.exploring())),
                         Layout.tab("Pair", Layout.roomy(new SideBySidePane(deciding))),
                         Layout.tab("Complexity", new ComplexityPane(deciding)),

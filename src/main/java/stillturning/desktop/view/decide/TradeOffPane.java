@@ -20,6 +20,7 @@ final class TradeOffPane extends VBox {
         getStyleClass().add("area-pane");
         TradeOffPicture picture = new TradeOffPicture(choosing);
         picture.setId("trade-off");
+        picture.getStyleClass().add("trade-picture");
 
         FlowPane axes =
                 new FlowPane(

@@ -48,8 +48,34 @@ final class Cut {
             breadth(scroll);
         }
         if (node instanceof Parent parent) {
+            written(parent);
             List.copyOf(parent.getChildrenUnmodifiable()).forEach(this::look);
         }
+    }
+
+    /** Names at the marks of a picture, one written over the other. */
+    private void written(Parent picture) {
+        List<Node> names =
+                picture.getChildrenUnmodifiable().stream()
+                        .filter(child -> child.getStyleClass().contains("trade-name"))
+                        .filter(Node::isVisible)
+                        .toList();
+        for (int i = 0; i < names.size(); i++) {
+            Bounds one = names.get(i).getBoundsInParent();
+            for (Node other : names.subList(i + 1, names.size())) {
+                if (covers(one, other.getBoundsInParent())) {
+                    found.add(name(names.get(i)) + " is written over" + name(other));
+                }
+            }
+        }
+    }
+
+    private static boolean covers(Bounds one, Bounds other) {
+        return Math.min(one.getMaxX(), other.getMaxX()) - Math.max(one.getMinX(), other.getMinX())
+                        > ROUNDING
+                && Math.min(one.getMaxY(), other.getMaxY())
+                                - Math.max(one.getMinY(), other.getMinY())
+                        > ROUNDING;
     }
 
     private void words(Labeled labeled) {
