@@ -12,6 +12,11 @@ public final class EventWords {
         return written(shown, 1) + " V";
     }
 
+    /** A voltage that is not enough: {@code "7.4 V is below its 10.0 V"}. */
+    public static String tooLittle(double volts, double leastVolts) {
+        return volts(volts) + " is below its " + volts(leastVolts);
+    }
+
     public static String amps(double amps) {
         return written(amps, amps < 10 ? 1 : 0) + " A";
     }

@@ -17,6 +17,11 @@
  *       engine off. Nobody presses it for nothing, and one who does nothing never does; a habit
  *       presses once a stop, once more after each act, and once when the needs have come back, so
  *       that no story cranks without end. Held by {@code StarterTest}.
+ *   <li><b>A starter that is fed though nobody turns the key runs on</b>, behind contacts that are
+ *       welded or a button that sticks; what is live in normal flight has a solenoid of its own. It
+ *       draws as much as while it turns the engine: what it draws running free is less, and nobody
+ *       states it, so the endurance errs to the short side. Nobody can shed it. Held by {@code
+ *       StarterTest}.
  *   <li><b>An engine that is off on purpose has not stopped.</b> Its minutes at rest count for no
  *       endurance, and a restart that the flight has and that fails is a stop then. A phase that is
  *       held with the engine off is flown to its end and the next with the engine on is held. Held

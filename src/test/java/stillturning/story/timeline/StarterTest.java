@@ -22,12 +22,14 @@ import stillturning.model.EngineLogic;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.Procedure;
+import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
 import stillturning.parts.element.Demand.DemandKind;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.Moment.FlightSpan;
 import stillturning.story.Pilot;
+import stillturning.story.Setting;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
@@ -209,5 +211,78 @@ class StarterTest {
         assertTrue(timeline.restart(bench.failure("radio: stops working")).runs());
         assertTrue(timeline.restart(bench.failure("alternator: no output")).runs());
         assertFalse(timeline.restart(bench.failure("battery: disconnects itself")).runs());
+    }
+
+    /** The same with a button in the starter's feed, which normal flight has open. */
+    private static Bench buttoned(LoadNeed.Use starters) {
+        return new Bench()
+                .part(Shelf.lead("battery", 20, 0.01, 1))
+                .join("battery", "minus", "ground", "stud")
+                .bus("bus")
+                .join("battery", "plus", "bus", "bar")
+                .closedSwitch("button", "off")
+                .join("bus", "bar", "button", "in")
+                .load("starter", DemandKind.CONSTANT_CURRENT, 150, Bench.HARDY)
+                .use("starter", starters, 1)
+                .join("button", "out", "starter", "plus")
+                .load("ignition", DemandKind.CONSTANT_CURRENT, 2, Bench.HARDY)
+                .use("ignition", ALWAYS, 9)
+                .join("bus", "bar", "ignition", "plus")
+                .phases(new Phase("start", 10, 0), new Phase("cruise", 1800, 60))
+                .enough(600);
+    }
+
+    private static Bench startedBy(Optional<String> starter, LoadNeed.Use starters) {
+        return buttoned(starters)
+                .engine(
+                        new Engine(
+                                new EngineLogic.One("ignition"),
+                                0.3,
+                                2,
+                                true,
+                                20,
+                                new Engine.EngineStarting(starter, 0.5, 25, Optional.empty())))
+                .starting(starter.isPresent() ? Map.of("button", "on") : Map.of());
+    }
+
+    private static final Failure BUTTON_STICKS =
+            Failure.levers("button sticks", Map.of("button", "on"));
+
+    /** Nobody can shed it, and the engine lasts as with any load that draws as much. */
+    @Test
+    void aStarterThatIsFedThoughNobodyTurnsTheKeyRunsOn() throws UntoldStory {
+        Bench starter = startedBy(Optional.of("starter"), new LoadNeed.Use(Set.of("start"), 1));
+        Story story = starter.timeline().tell(BUTTON_STICKS, Pilot.PLANNED);
+        double from = Telling.when(story, StoryEvent.Kind.LOAD_STARTS, "starter");
+        assertEquals(0.5, from, 1e-9);
+        double lasts = story.engine().endurance().seconds();
+
+        Story heater =
+                startedBy(Optional.empty(), ALWAYS).timeline().tell(BUTTON_STICKS, Pilot.PLANNED);
+        assertEquals(heater.engine().endurance().seconds(), lasts, 1);
+        // 20 Ah at 152 A
+        assertEquals(20 * 3600 / 152.0, lasts, 60);
+
+        Setting shed =
+                Setting.with(Pilot.PLANNED).with(new Setting.Shedding(true, Set.of("starter")));
+        Story spared = starter.timeline().tellAsFar(BUTTON_STICKS, shed);
+        assertEquals(lasts, spared.engine().endurance().seconds(), 1);
+    }
+
+    @Test
+    void aStarterThatStopsBeingFedIsAtRestAgain() throws UntoldStory {
+        Bench bench =
+                startedBy(Optional.of("starter"), new LoadNeed.Use(Set.of("start"), 1))
+                        .cue("low", new Cue.LowVolts(new Terminal("bus", "bar"), 12.0, 1))
+                        .procedure("let go", List.of("low"), 10, Map.of("button", "off"));
+        Story story = bench.timeline().tell(BUTTON_STICKS, Pilot.PLANNED);
+        assertTrue(
+                story.engine().endurance().seconds() > 3600, story.engine().endurance().toString());
+    }
+
+    @Test
+    void aStarterWithASolenoidOfItsOwnStandsStillOnALiveFeed() throws UntoldStory {
+        Story story = bench(20, Optional.empty()).timeline().tell(FEED_OFF, Pilot.PLANNED);
+        assertEquals(List.of(), story.of(StoryEvent.Kind.LOAD_STARTS));
     }
 }

@@ -269,9 +269,7 @@ public final class ManagementDevice implements Device {
     }
 
     private String tooLow() {
-        return EventWords.volts(cell.volts())
-                + " is below its "
-                + EventWords.volts(limits.underVolts().at());
+        return EventWords.tooLittle(cell.volts(), limits.underVolts().at());
     }
 
     private String tooHigh() {

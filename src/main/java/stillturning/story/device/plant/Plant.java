@@ -240,6 +240,9 @@ public final class Plant {
             List<Device> made = new ArrayList<>();
             made.add(supply);
             made.add(new WithstandDevice(supply, consumer.tolerance(), now));
+            if (isStarter(supply)) {
+                made.add(new RunOnDevice(supply, now));
+            }
             if (supply.duty() < 1 && !now.setting.blocks().even()) {
                 made.add(new BlockDevice(supply, now.setting.blocks()));
             }
@@ -282,6 +285,11 @@ public final class Plant {
                             new DiodeDrop(
                                     diode.saturationAmps(), diode.emissionVolts(), diode.ohms())));
         }
+    }
+
+    private boolean isStarter(SupplyDevice supply) {
+        Optional<String> starter = now.aircraft.engine().starting().starter();
+        return !supply.insidePart() && starter.equals(Optional.of(supply.part()));
     }
 
     private Device metal(Seat seat, Conductor conductor) {

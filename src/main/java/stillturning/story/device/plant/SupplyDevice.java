@@ -128,7 +128,9 @@ public final class SupplyDevice implements BranchDevice {
     }
 
     public boolean wanted() {
-        return !paused && (cranks ? now.cranking : started || inPhase()) && !shed();
+        // nobody can shed a starter that runs on
+        return (cranks && started)
+                || (!paused && (started || (cranks ? now.cranking : inPhase())) && !shed());
     }
 
     /** Share of the time that it runs, 0 to 1. */
@@ -388,9 +390,7 @@ public final class SupplyDevice implements BranchDevice {
     private String tooLittle() {
         return Math.abs(volts()) < 0.5
                 ? "no supply"
-                : EventWords.volts(volts())
-                        + " is below its "
-                        + EventWords.volts(tolerance.minimumVolts());
+                : EventWords.tooLittle(volts(), tolerance.minimumVolts());
     }
 
     private void enter(State next, double until) {
