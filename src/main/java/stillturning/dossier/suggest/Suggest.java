@@ -165,7 +165,7 @@ public final class Suggest {
 
     private static Drawn drawing(Suggestion suggestion, List<Placed> placed) {
         return placed.stream()
-                .filter(p -> p.suggestion == suggestion)
+                .filter(p -> p.suggestion.equals(suggestion))
                 .map(p -> p.made.drawn)
                 .findFirst()
                 .orElseThrow();
