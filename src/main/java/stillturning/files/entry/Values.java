@@ -1,18 +1,14 @@
 package stillturning.files.entry;
 
-import java.lang.reflect.Constructor;
-import java.lang.reflect.Method;
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.quantity.field.Fields;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.RecordLayout;
 import stillturning.yaml.notation.Written;
 
 /** Goes over the measured values and prices of an entry, whatever its type. */
@@ -25,51 +21,6 @@ public final class Values {
 
         /** What becomes of a price. */
         Price price(String path, Price value);
-    }
-
-    /** One component of a record and its key in the files. */
-    private record Field(String key, Method accessor) {
-        Object of(Object entry) {
-            try {
-                return accessor.invoke(entry);
-            } catch (ReflectiveOperationException impossible) {
-                throw new IllegalStateException("component " + accessor, impossible);
-            }
-        }
-    }
-
-    /** How a record type is taken apart and put together. */
-    private record Layout(List<Field> fields, Constructor<?> constructor) {
-        Object make(Object[] values) {
-            try {
-                return constructor.newInstance(values);
-            } catch (ReflectiveOperationException impossible) {
-                throw new IllegalStateException("record " + constructor, impossible);
-            }
-        }
-    }
-
-    private static final ClassValue<Layout> LAYOUTS =
-            new ClassValue<>() {
-                @Override
-                protected Layout computeValue(Class<?> type) {
-                    RecordComponent[] components = type.getRecordComponents();
-                    return new Layout(
-                            Arrays.stream(components)
-                                    .map(c -> new Field(Fields.keyOf(c), c.getAccessor()))
-                                    .toList(),
-                            constructor(type, components));
-                }
-            };
-
-    private static Constructor<?> constructor(Class<?> type, RecordComponent[] components) {
-        Class<?>[] types =
-                Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
-        try {
-            return type.getDeclaredConstructor(types);
-        } catch (NoSuchMethodException impossible) {
-            throw new IllegalStateException("record " + type, impossible);
-        }
     }
 
     private Values() {}
@@ -165,11 +116,11 @@ public final class Values {
     }
 
     private static Object record(Object entry, String path, ValueReplacement change) {
-        Layout layout = LAYOUTS.get(entry.getClass());
+        RecordLayout layout = RecordLayout.of(entry.getClass());
         Object[] values =
-                layout.fields.stream()
-                        .map(f -> map(f.of(entry), DocumentPlaces.under(path, f.key), change))
+                layout.fields().stream()
+                        .map(f -> map(f.of(entry), DocumentPlaces.under(path, f.key()), change))
                         .toArray();
-        return layout.make(values);
+        return layout.made(values);
     }
 }

@@ -2,6 +2,7 @@ package stillturning.yaml.notation;
 
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
@@ -10,20 +11,33 @@ import org.jspecify.annotations.Nullable;
 import stillturning.quantity.field.Fields;
 
 /**
- * How a record type is filled, found out once: a class parses its annotations anew whenever it is
- * asked.
+ * How a record type is taken apart and filled, found out once: a class parses its annotations anew
+ * whenever it is asked.
  */
-record RecordLayout(List<LayoutField> fields, Constructor<?> constructor) {
+public record RecordLayout(List<LayoutField> fields, Constructor<?> constructor) {
 
     /**
      * A component.
      *
+     * @param key its key in the files
      * @param mayLack whether it may be left open for good
      */
-    record LayoutField(String key, boolean mayLack) {
+    public record LayoutField(String key, boolean mayLack, Method accessor) {
 
         static LayoutField of(RecordComponent component) {
-            return new LayoutField(Fields.keyOf(component), component.getType() == Optional.class);
+            return new LayoutField(
+                    Fields.keyOf(component),
+                    component.getType() == Optional.class,
+                    component.getAccessor());
+        }
+
+        /** What a record has there. */
+        public Object of(Object record) {
+            try {
+                return accessor.invoke(record);
+            } catch (ReflectiveOperationException impossible) {
+                throw new IllegalStateException("component " + accessor, impossible);
+            }
         }
     }
 
@@ -39,7 +53,7 @@ record RecordLayout(List<LayoutField> fields, Constructor<?> constructor) {
             };
 
     /** That of a record type. */
-    static RecordLayout of(Class<?> type) {
+    public static RecordLayout of(Class<?> type) {
         return LAYOUTS.get(type);
     }
 
@@ -54,7 +68,7 @@ record RecordLayout(List<LayoutField> fields, Constructor<?> constructor) {
     }
 
     /** The record of these values, in the order of the fields. */
-    Object made(@Nullable Object[] values) {
+    public Object made(@Nullable Object[] values) {
         try {
             return constructor.newInstance(values);
         } catch (InvocationTargetException thrown) {
