@@ -175,8 +175,7 @@ final class Simulation {
             filling &= state instanceof Warmth || (charge && state.perSecond() > 0);
             draining &= state instanceof Store && state.perSecond() < 0;
         }
-        // told after events alone: where steps between them end must not say what is told last
-        return (filling && nothingHappensOnTheWayToFull()) || (engineStopped && draining && !calm);
+        return (filling && nothingHappensOnTheWayToFull()) || (engineStopped && draining);
     }
 
     /** Whether only a pilot or the slow change of charges can still bring something about. */
