@@ -37,7 +37,7 @@ public record Storage(double volts, double ohms, Intake intake, double giveAmps)
             BranchChecks.ohms(beyondOhms);
         }
 
-        // asked at every step: what a record brings along takes ten times as long in most commands
+        // asked at every step: what a record brings along is slow where code is compiled quickly
         @Override
         public boolean equals(@Nullable Object other) {
             return this == other

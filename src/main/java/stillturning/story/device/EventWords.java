@@ -43,7 +43,7 @@ public final class EventWords {
         return written(seconds, 1) + " s";
     }
 
-    /** As a format writes it, at a fifth of the cost: an assessment says thousands of them. */
+    /** As a format writes it, at less cost: an assessment says thousands of them. */
     private static String written(double number, int places) {
         return Double.isFinite(number)
                 ? BigDecimal.valueOf(number).setScale(places, RoundingMode.HALF_UP).toPlainString()
