@@ -6,6 +6,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.suggest.Suggestions.LookedAt;
 import stillturning.model.Study;
@@ -16,10 +18,17 @@ import stillturning.model.Study;
  * @param before the candidate as it is drawn
  * @param wanted what is wrong with it
  * @param mends those that mend most of it first
+ * @param outweighed the same of changes that lose the engine in more ways than before: for what no
+ *     other change mends, or mends as lightly
  * @param done what was looked at to find them
  */
 public record LightestMends(
-        Study study, Appraisal before, Wanted wanted, List<LightMend> mends, LookedAt done) {
+        Study study,
+        Appraisal before,
+        Wanted wanted,
+        List<LightMend> mends,
+        List<LightMend> outweighed,
+        LookedAt done) {
 
     /** The lightest, then the cheapest, then the simplest. */
     private static final Comparator<Suggestion> LIGHTEST =
@@ -39,6 +48,7 @@ public record LightestMends(
 
     public LightestMends {
         mends = List.copyOf(mends);
+        outweighed = List.copyOf(outweighed);
     }
 
     /**
@@ -62,26 +72,46 @@ public record LightestMends(
         List<Chosen> chosen = looked.stream().map(Chosen::new).toList();
         List<Chosen> inOrder = new ArrayList<>();
         for (String one : wanted.names()) {
-            List<Chosen> mending =
-                    chosen.stream().filter(c -> c.change.mended().mended().contains(one)).toList();
-            Optional<Chosen> best = mending.stream().min(by(LEAST_TROUBLE));
-            Optional<Chosen> lightest =
-                    mending.stream().min(by(LIGHTEST)).filter(c -> c.isLighter(best.orElse(c)));
+            List<Chosen> fine = mending(one, chosen, false);
+            List<Chosen> outweighed = mending(one, chosen, true);
+            Optional<Chosen> best =
+                    fine.stream()
+                            .min(by(LEAST_TROUBLE))
+                            .or(() -> outweighed.stream().min(by(LEAST_TROUBLE)));
             best.ifPresent(c -> c.first.add(one));
-            lightest.ifPresent(c -> c.lighter.add(one));
             best.ifPresent(inOrder::add);
-            lightest.ifPresent(inOrder::add);
+            Optional<Chosen> lighter = lighter(fine, best);
+            inOrder.addAll(toldLighter(one, lighter));
+            inOrder.addAll(toldLighter(one, lighter(outweighed, lighter.or(() -> best))));
         }
         return new LightestMends(
-                study,
-                before,
-                wanted,
-                inOrder.stream()
-                        .distinct()
-                        .sorted(Comparator.comparingInt(Chosen::mended).reversed())
-                        .map(Chosen::mend)
-                        .toList(),
-                done);
+                study, before, wanted, mends(inOrder, false), mends(inOrder, true), done);
+    }
+
+    private static List<Chosen> mending(String one, List<Chosen> all, boolean outweighed) {
+        return all.stream()
+                .filter(c -> c.change.isOutweighed() == outweighed)
+                .filter(c -> c.change.mended().mended().contains(one))
+                .toList();
+    }
+
+    /** The lightest of some, where one notices that it is lighter than another. */
+    private static Optional<Chosen> lighter(List<Chosen> some, Optional<Chosen> than) {
+        return some.stream().min(by(LIGHTEST)).filter(c -> than.filter(c::isLighter).isPresent());
+    }
+
+    private static List<Chosen> toldLighter(String one, Optional<Chosen> lighter) {
+        lighter.ifPresent(c -> c.lighter.add(one));
+        return lighter.stream().toList();
+    }
+
+    private static List<LightMend> mends(List<Chosen> inOrder, boolean outweighed) {
+        return inOrder.stream()
+                .distinct()
+                .filter(c -> c.change.isOutweighed() == outweighed)
+                .sorted(Comparator.comparingInt(Chosen::mended).reversed())
+                .map(Chosen::mend)
+                .toList();
     }
 
     private static Comparator<Chosen> by(Comparator<Suggestion> order) {
@@ -111,10 +141,33 @@ public record LightestMends(
         }
     }
 
+    /** The same with those that lose the engine in more ways after the others. */
+    public LightestMends withOutweighed() {
+        List<LightMend> all = Stream.of(mends, outweighed).flatMap(List::stream).toList();
+        return new LightestMends(study, before, wanted, all, List.of(), done);
+    }
+
     /** What is mended by nothing that was looked at. */
     public List<String> unmended() {
-        Set<String> mended = new HashSet<>();
-        mends.forEach(mend -> mended.addAll(mend.suggestion.mended().mended()));
+        Set<String> mended = mended(false);
+        mended.addAll(mended(true));
         return wanted.names().stream().filter(name -> !mended.contains(name)).toList();
+    }
+
+    /** What is mended by nothing but changes that lose the engine in more ways than before. */
+    public List<String> mendedAtALoss() {
+        Set<String> mended = mended(false);
+        Set<String> atALoss = mended(true);
+        return wanted.names().stream()
+                .filter(name -> atALoss.contains(name) && !mended.contains(name))
+                .toList();
+    }
+
+    private Set<String> mended(boolean isOutweighed) {
+        return withOutweighed().mends.stream()
+                .map(LightMend::suggestion)
+                .filter(suggestion -> suggestion.isOutweighed() == isOutweighed)
+                .flatMap(suggestion -> suggestion.mended().mended().stream())
+                .collect(Collectors.toCollection(HashSet::new));
     }
 }

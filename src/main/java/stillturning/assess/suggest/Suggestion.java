@@ -29,6 +29,7 @@ import stillturning.parts.Part;
  * @param after what it costs then
  * @param mended what it mends of what was asked for, and what it does not
  * @param troubles what is worse than before, the pilot as planned
+ * @param losses single failures that lose the engine, against those before
  */
 public record Suggestion(
         List<String> moves,
@@ -36,7 +37,8 @@ public record Suggestion(
         CandidateBurden before,
         CandidateBurden after,
         Mended mended,
-        List<Worsening> troubles) {
+        List<Worsening> troubles,
+        EngineLosses losses) {
     public Suggestion {
         moves = List.copyOf(moves);
         troubles = List.copyOf(troubles);
@@ -65,7 +67,8 @@ public record Suggestion(
                 CandidateBurden.of(before, weights),
                 CandidateBurden.of(after, weights),
                 mended,
-                troubles(differences, before, after));
+                troubles(differences, before, after),
+                EngineLosses.of(before, after));
     }
 
     private static List<Worsening> troubles(
@@ -101,6 +104,14 @@ public record Suggestion(
         return new Worsening(verdict.failure().name(), verdict.outcome().words());
     }
 
+    /**
+     * Whether it loses the engine in more ways than before, whatever it mends; no such change is
+     * offered as one among others.
+     */
+    public boolean isOutweighed() {
+        return losses.isMore();
+    }
+
     /** What it does not mend of what was asked for, in words. */
     public List<String> left() {
         return mended.left();
@@ -131,15 +142,21 @@ public record Suggestion(
     public static List<Double> atBest(Study study, int left, Candidate before, Scrutiny after) {
         CandidateBurden burden =
                 CandidateBurden.of(after, study.goals().preferences().complexity());
-        return values(left, 0, touched(after.candidate(), before), burden);
+        return values(left, 0, touched(after.candidate(), before), burden, false);
     }
 
     /** What it is worth, less being better in each. */
     public List<Double> values() {
-        return values(left().size(), troubles.size(), touched(), after);
+        return values(left().size(), troubles.size(), touched(), after, isOutweighed());
     }
 
-    private static List<Double> values(int left, int troubles, int touched, CandidateBurden after) {
+    /** What no candidate is better than. */
+    public static List<Double> nothing() {
+        return values(0, 0, 0, new CandidateBurden(0, 0, 0, 0, 0), false);
+    }
+
+    private static List<Double> values(
+            int left, int troubles, int touched, CandidateBurden after, boolean outweighed) {
         return List.of(
                 (double) left,
                 (double) troubles,
@@ -148,7 +165,8 @@ public record Suggestion(
                 (double) after.parts,
                 after.price,
                 after.complexity,
-                (double) after.acts);
+                (double) after.acts,
+                outweighed ? 1.0 : 0.0);
     }
 
     /**

@@ -15,6 +15,15 @@
  *       left, new troubles, parts touched, weight, parts, price, complexity and acts of the pilot
  *       at once. Of what leaves and breaks as much, the smallest change comes first, since that is
  *       what a builder does first.
+ *   <li><b>What loses the engine in more ways than before is not offered as one among others.</b>
+ *       Counted are single failures that lose the engine, by name: those that did not do so before
+ *       or were not there, against those that no longer do or are gone. A single point that only
+ *       moves to a new part counts on both sides. Not counted are what only the pilot saves,
+ *       requirements and pairs: these stand among the new troubles. To count only what was asked
+ *       for was turned down, since a change that takes away five other ways would be hidden; so was
+ *       to weigh by rates, which are the least certain numbers of all. Such changes are counted,
+ *       and listed where that is asked for; none of them outdoes one that is offered. Held by
+ *       {@code OutweighedTest}.
  *   <li><b>The lightest mend of one thing is the one that breaks least.</b> By weight alone the
  *       first place goes to a battery of another chemistry, which loses weight and adds failures
  *       that lose the engine. What is lighter and breaks more is shown after it. Held by {@code

@@ -29,6 +29,7 @@ record Answered(Suggested suggested, Optional<String> saved) implements Answer {
             return;
         }
         out.paragraph(words.found());
+        words.outweighed().ifPresent(out::paragraph);
         List<Suggestion> found = suggested.suggestions().found();
         for (int i = 0; i < found.size(); i++) {
             out.line("").paragraph(lead(i + 1), SuggestionWords.moves(found.get(i)));

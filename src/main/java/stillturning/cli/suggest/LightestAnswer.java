@@ -15,6 +15,11 @@ import stillturning.report.terminal.BlockText;
  */
 record LightestAnswer(StudyMends found, Optional<String> kept) implements Answer {
 
+    /** The same with those that lose the engine in more ways than before. */
+    LightestAnswer withOutweighed() {
+        return new LightestAnswer(found.withOutweighed(), kept);
+    }
+
     @Override
     public String json() {
         return MendsJson.MENDS.text(found);

@@ -20,6 +20,7 @@ import stillturning.cli.terminal.Output;
 import stillturning.cli.terminal.Progress;
 import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.suggest.Aim;
+import stillturning.dossier.suggest.LightestChanges;
 import stillturning.dossier.suggest.Suggest;
 import stillturning.dossier.suggest.Suggested;
 import stillturning.files.edit.ChangeRefused;
@@ -46,9 +47,7 @@ import stillturning.story.UntoldStory;
         })
 public final class SuggestCommand implements Callable<Integer> {
 
-    private static final int USUAL_MOVES = 2;
     private static final int MOST_MOVES = 3;
-    private static final int USUAL_TRIALS = 240;
 
     private final CommandContext context;
     @Mixin private StudyArgument asked = new StudyArgument();
@@ -88,13 +87,13 @@ public final class SuggestCommand implements Callable<Integer> {
             names = "--moves",
             paramLabel = "1|2|3",
             description = "Most moves one after the other; 2 if not given.")
-    private int moves = USUAL_MOVES;
+    private int moves = LightestChanges.USUAL.steps();
 
     @Option(
             names = "--most",
             paramLabel = "N",
             description = "Look at no more than so many drawings; 240 if not given.")
-    private int most = USUAL_TRIALS;
+    private int most = LightestChanges.USUAL.trials();
 
     @Option(
             names = "--minutes",
@@ -110,6 +109,13 @@ public final class SuggestCommand implements Callable<Integer> {
             description =
                     "Save the suggestion of this number as a new candidate beside the others.")
     private Optional<Integer> save = Optional.empty();
+
+    @Option(
+            names = "--all",
+            description =
+                    "List last what mends something but brings more new single failures that lose"
+                            + " the engine than it takes away; else these are only counted.")
+    private boolean all;
 
     public SuggestCommand(CommandContext context) {
         this.context = context;
@@ -151,10 +157,12 @@ public final class SuggestCommand implements Callable<Integer> {
         if (lightest.asked()) {
             FoundStudy asked = found.only(candidate);
             SearchLimits limits = new SearchLimits(moves, most);
-            return lightest.answer(asked, limits, minutes, context);
+            LightestAnswer answer = lightest.answer(asked, limits, minutes, context);
+            return all ? answer.withOutweighed() : answer;
         }
         Candidate of = CandidateNames.find(found.study(), candidate.orElse(""));
-        Suggested suggested = suggested(found, of);
+        Suggested looked = suggested(found, of);
+        Suggested suggested = all ? looked.withOutweighed() : looked;
         return new Answered(suggested, saved(suggested));
     }
 
@@ -199,13 +207,13 @@ public final class SuggestCommand implements Callable<Integer> {
         if (save.isEmpty()) {
             return Optional.empty();
         }
-        List<Drawn> drawings = suggested.drawings();
+        int listed = suggested.suggestions().found().size();
         int number = save.get();
-        if (number < 1 || number > drawings.size()) {
+        if (number < 1 || number > listed) {
             throw new Refusal(
-                    drawings.isEmpty()
-                            ? "nothing was found that could be saved"
-                            : "--save takes a number from 1 to " + drawings.size());
+                    listed == 0
+                            ? "nothing is listed that could be saved"
+                            : "--save takes a number from 1 to " + listed);
         }
         return Optional.of(context.shown(NewCandidateFile.written(suggested, number - 1)));
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import stillturning.assess.front.Tally;
+import stillturning.assess.suggest.LightestMends.LightMend;
 import stillturning.assess.suggest.Suggestions.LookedAt;
 
 /**
@@ -37,11 +38,12 @@ public record KeptMends(List<KeptCandidate> candidates, List<String> untold) {
         }
 
         static KeptCandidate of(LightestFound.OfCandidate found) {
+            List<LightMend> mends = found.mends().withOutweighed().mends();
             List<KeptChange> changes = new ArrayList<>();
             for (int i = 0; i < found.drawings().size(); i++) {
                 changes.add(
                         new KeptChange(
-                                found.mends().mends().get(i).suggestion().moves(),
+                                mends.get(i).suggestion().moves(),
                                 found.drawings().get(i).text().text()));
             }
             return new KeptCandidate(

@@ -21,6 +21,9 @@ import stillturning.yaml.YamlDocument;
  */
 public record LightestChanges(StudyReader reader, ReadStudy read) {
 
+    /** How far it is looked from a candidate where nobody says so. */
+    public static final SearchLimits USUAL = new SearchLimits(2, 240);
+
     /**
      * Looks for them, candidate by candidate.
      *

@@ -19,7 +19,7 @@ public record LightestFound(List<OfCandidate> candidates, List<String> untold) {
     /**
      * Those of one candidate.
      *
-     * @param drawings one for each change, in their order
+     * @param drawings one for each change, in their order; those that are outweighed last
      */
     public record OfCandidate(LightestMends mends, List<Drawn> drawings) {
         public OfCandidate {

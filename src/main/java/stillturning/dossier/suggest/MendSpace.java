@@ -176,7 +176,7 @@ final class MendSpace implements Space<Drawn> {
 
     /** What no drawing is better than. */
     private List<Double> nothing() {
-        return asked.values(List.of(), List.of(0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0));
+        return asked.values(List.of(), Suggestion.nothing());
     }
 
     /** One that does not do with nothing wrong what it has to, or that cannot be computed. */

@@ -108,15 +108,25 @@ public final class Suggest {
     private Suggested mending(Asked asked, SearchLimits limits, SearchWatch watch) {
         Found<Drawn> found = FrontSearch.in(new MendSpace(drawn, before, asked), limits, watch);
         List<Placed> placed = new ArrayList<>(placed(asked, made(found)));
-        placed.sort(Comparator.comparing(p -> p.suggestion.values(), ORDER));
+        placed.sort(
+                Comparator.<Placed, Boolean>comparing(p -> p.suggestion.isOutweighed())
+                        .thenComparing(p -> p.suggestion.values(), ORDER));
         return new Suggested(
                 new Suggestions(
                         drawn.study(),
                         before,
                         asked.wanted(),
-                        placed.stream().map(Placed::suggestion).toList(),
+                        suggestions(placed, false),
+                        suggestions(placed, true),
                         lookedAt(found, limits)),
                 placed.stream().map(p -> p.made.drawn).toList());
+    }
+
+    private static List<Suggestion> suggestions(List<Placed> placed, boolean outweighed) {
+        return placed.stream()
+                .map(Placed::suggestion)
+                .filter(suggestion -> suggestion.isOutweighed() == outweighed)
+                .toList();
     }
 
     private static List<Made> made(Found<Drawn> found) {
@@ -160,7 +170,9 @@ public final class Suggest {
                         done);
         return new OfCandidate(
                 mends,
-                mends.mends().stream().map(mend -> drawing(mend.suggestion(), placed)).toList());
+                mends.withOutweighed().mends().stream()
+                        .map(mend -> drawing(mend.suggestion(), placed))
+                        .toList());
     }
 
     private static Drawn drawing(Suggestion suggestion, List<Placed> placed) {

@@ -32,7 +32,9 @@ public final class MendBlocks {
                     + " new troubles, and of these the lightest, then the cheapest, then the"
                     + " simplest. What is lighter still and brings more new troubles is told too. A"
                     + " new trouble is a failure that ends worse than before or is one of a new part"
-                    + " and harms, or a requirement that is missed now.";
+                    + " and harms, or a requirement that is missed now. A change that brings more"
+                    + " new single failures that lose the engine than it takes away is counted and"
+                    + " not told.";
 
     private final StudyMends all;
 
@@ -83,7 +85,10 @@ public final class MendBlocks {
 
     private String lead() {
         int things = wrong().stream().mapToInt(mends -> mends.wanted().size()).sum();
-        int left = wrong().stream().mapToInt(mends -> mends.unmended().size()).sum();
+        int left =
+                wrong().stream()
+                        .mapToInt(m -> m.unmended().size() + m.mendedAtALoss().size())
+                        .sum();
         return things == 0
                 ? "No single failure loses the engine, and every hard requirement is met."
                 : "Of "
@@ -110,6 +115,18 @@ public final class MendBlocks {
             blocks.add(table(mends));
             blocks.add(new Points(numbered(mends).stream().map(MendBlocks::told).toList()));
         }
+        List<String> atALoss = mends.mendedAtALoss();
+        if (!atALoss.isEmpty()) {
+            blocks.add(
+                    new Words(
+                            "Mended by nothing but changes that bring more new single failures that"
+                                    + " lose the engine than they take away: "
+                                    + String.join("; ", atALoss)
+                                    + "."));
+        }
+        SuggestionWords.outweighed(
+                        mends.outweighed().size(), "the command suggest --lightest --all")
+                .ifPresent(words -> blocks.add(new Words(words)));
         List<String> unmended = mends.unmended();
         if (!unmended.isEmpty()) {
             blocks.add(
@@ -202,7 +219,8 @@ public final class MendBlocks {
                         "Lighter than the first choice, with more new troubles, for ",
                         mend.lighter())
                 + sentence("Also mends ", also)
-                + troubles(change);
+                + troubles(change)
+                + SuggestionWords.losses(change).map(words -> " " + words).orElse("");
     }
 
     private static String sentence(String lead, List<String> names) {

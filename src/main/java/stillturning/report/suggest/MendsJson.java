@@ -27,7 +27,13 @@ public final class MendsJson {
                     .says("Single failures that lose the engine, then requirements it misses.")
                     .texts("unmended", LightestMends::unmended)
                     .says("What nothing that was looked at mends.")
+                    .texts("mendedAtALoss", LightestMends::mendedAtALoss)
+                    .says(
+                            "What is mended by nothing but changes that bring more new single"
+                                    + " failures that lose the engine than they take away.")
                     .list("changes", CHANGE, LightestMends::mends)
+                    .whole("outweighed", m -> m.outweighed().size())
+                    .says("Such changes that --all has last among the changes.")
                     .whole("moves", m -> m.done().moves())
                     .says("Most moves one after the other.")
                     .whole("tried", m -> m.done().tally().tried())

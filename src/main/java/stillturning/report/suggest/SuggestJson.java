@@ -46,6 +46,10 @@ public final class SuggestJson {
                     .texts("left", Suggestion::left)
                     .says("What it does not mend of what was asked for.")
                     .list("newTroubles", TROUBLE, Suggestion::troubles)
+                    .texts("engineLosingNew", s -> s.losses().brought())
+                    .says("Single failures that lose the engine and did not before.")
+                    .texts("engineLosingGone", s -> s.losses().gone())
+                    .says("Single failures that lost the engine and no longer do.")
                     .field("burden", BURDEN, Suggestion::after)
                     .texts("added", s -> ids(s.differences().added()))
                     .texts("leftOut", s -> ids(s.differences().leftOut()))
@@ -78,6 +82,11 @@ public final class SuggestJson {
                                     s -> s.found().stream().findFirst().map(Suggestion::before))
                             .says("Of the candidate as it is; null where nothing was found.")
                             .list("suggestions", SUGGESTION, Suggestions::found)
+                            .whole("outweighed", s -> s.outweighed().size())
+                            .says(
+                                    "More that mend some of it and bring more new single failures"
+                                            + " that lose the engine than they take away; --all"
+                                            + " has them last among the suggestions.")
                             .whole("moves", s -> s.done().moves())
                             .says("Most moves one after the other.")
                             .whole("tried", s -> s.done().tally().tried())

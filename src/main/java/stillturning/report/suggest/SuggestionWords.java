@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import stillturning.assess.front.Tally;
@@ -63,15 +64,42 @@ public final class SuggestionWords {
         return "To be mended in " + title + ": " + String.join(". ", parts) + ".";
     }
 
-    /** How many changes are shown, and of how many. */
+    /** How many changes are shown. */
     public String found() {
         int shown = all.found().size();
         return shown == 0
-                ? "Nothing that was looked at mends any of it."
+                ? all.outweighed().isEmpty()
+                        ? "Nothing that was looked at mends any of it."
+                        : "Nothing that was looked at mends any of it without losing the engine in"
+                                + " more ways than before."
                 : counted(shown, "change")
                         + " that nothing else found outdoes in what is left, new troubles, parts"
                         + " touched, weight, parts, price, complexity and acts of the pilot at"
                         + " once.";
+    }
+
+    /** How many changes are not shown since they lose more than they mend, if any. */
+    public Optional<String> outweighed() {
+        return outweighed(all.outweighed().size(), "the command suggest --all");
+    }
+
+    /**
+     * The same of so many.
+     *
+     * @param by what lists them
+     */
+    static Optional<String> outweighed(int number, String by) {
+        return number == 0
+                ? Optional.empty()
+                : Optional.of(
+                        counted(number, "more change")
+                                + (number == 1
+                                        ? " mends some of it but brings more new single failures"
+                                                + " that lose the engine than it takes away; "
+                                        : " mend some of it but bring more new single failures"
+                                                + " that lose the engine than they take away; ")
+                                + by
+                                + (number == 1 ? " lists it." : " lists them."));
     }
 
     /** What is done, as one sentence. */
@@ -102,6 +130,7 @@ public final class SuggestionWords {
                                 + ".");
         lines.add(costs(suggestion));
         lines.add(troubles(suggestion));
+        losses(suggestion).ifPresent(lines::add);
         long better = suggestion.differences().shifts().stream().filter(s -> s.better()).count();
         if (better > 0) {
             lines.add(
@@ -151,6 +180,23 @@ public final class SuggestionWords {
                                         .map(t -> t.what() + " (" + t.comesTo() + ")")
                                         .toList())
                         + ".";
+    }
+
+    /** Which single failures lose the engine now, where some did not before. */
+    static Optional<String> losses(Suggestion suggestion) {
+        int brought = suggestion.losses().brought().size();
+        int gone = suggestion.losses().gone().size();
+        return brought == 0
+                ? Optional.empty()
+                : Optional.of(
+                        counted(brought, "single failure")
+                                + (brought == 1 ? " loses" : " lose")
+                                + " the engine that did not before, "
+                                + (gone == 0 ? "none" : gone)
+                                + (gone > 1 ? " no longer do" : " no longer does")
+                                + (suggestion.isOutweighed()
+                                        ? ": it loses the engine in more ways than before."
+                                        : "."));
     }
 
     /** What was looked at, and what was not. */

@@ -99,6 +99,11 @@ public final class ExplainArea implements Area {
                                 "steps, what must happen and read, blanks; takes a minute",
                                 NOTE,
                                 COST),
+                        choice("What would m_end what is wrong", explaining.mends()),
+                        Labels.wrapped(
+                                "the lightest change for each; takes minutes a candidate",
+                                NOTE,
+                                COST),
                         explored(explaining),
                         Labels.wrapped(
                                 "what Decide found last under Simpler, for the study as it is",

@@ -55,6 +55,7 @@ public final class Explaining {
     private final BooleanProperty together = new SimpleBooleanProperty();
     private final BooleanProperty groundTest = new SimpleBooleanProperty();
     private final BooleanProperty explored = new SimpleBooleanProperty();
+    private final BooleanProperty mends = new SimpleBooleanProperty();
     private final ReadOnlyBooleanWrapper searched = new ReadOnlyBooleanWrapper();
     private final ReadOnlyObjectWrapper<Optional<WrittenPage>> page =
             new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -89,7 +90,7 @@ public final class Explaining {
         desk.results().addListener((InvalidationListener) changed -> goOn());
         desk.work().running().addListener((InvalidationListener) changed -> tell());
         desk.found().addListener((InvalidationListener) changed -> tell());
-        List.of(sizes, guesses, together, groundTest, explored)
+        List.of(sizes, guesses, together, groundTest, explored, mends)
                 .forEach(choice -> choice.addListener((InvalidationListener) changed -> tell()));
         tell();
     }
@@ -127,6 +128,11 @@ public final class Explaining {
     /** Whether it says what else was looked at, where that is known. */
     public BooleanProperty explored() {
         return explored;
+    }
+
+    /** Whether it says what would mend each thing that is wrong with each candidate. */
+    public BooleanProperty mends() {
+        return mends;
     }
 
     /** Whether simpler layouts were searched for in the study as it is now. */
@@ -295,7 +301,8 @@ public final class Explaining {
                 guesses.get(),
                 together.get(),
                 groundTest.get(),
-                explored.get() && found().isPresent());
+                explored.get() && found().isPresent(),
+                mends.get());
     }
 
     private void tell() {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.assess.Guesses;
 import stillturning.assess.exchange.EqualBatteries;
+import stillturning.assess.suggest.StudyMends;
 import stillturning.dossier.Dossier.Jointness;
 import stillturning.dossier.Kept;
 import stillturning.files.ReadStudy;
@@ -56,6 +57,7 @@ final class KeptAnswers implements Kept {
     private Optional<PairQuestion> pair = Optional.empty();
     private Optional<Jointness> together = Optional.empty();
     private Optional<Chapter> groundTest = Optional.empty();
+    private final Map<String, StudyMends> mends = new HashMap<>();
 
     KeptAnswers(AnswerBasis about) {
         this.about = about;
@@ -111,6 +113,15 @@ final class KeptAnswers implements Kept {
 
     synchronized void groundTest(Chapter found) {
         groundTest = Optional.of(found);
+    }
+
+    /** What would mend a candidate, by its id. */
+    synchronized Optional<StudyMends> mends(String candidate) {
+        return Optional.ofNullable(mends.get(candidate));
+    }
+
+    synchronized void mends(String candidate, StudyMends found) {
+        mends.put(candidate, found);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package stillturning.desktop.viewmodel.explain;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -17,7 +18,9 @@ import stillturning.dossier.JointSearch;
 import stillturning.dossier.PairWork;
 import stillturning.dossier.SharedWork;
 import stillturning.dossier.SizedCandidates;
+import stillturning.dossier.suggest.LightestChanges;
 import stillturning.files.StudyReader;
+import stillturning.files.edit.ChangeRefused;
 import stillturning.model.Chances;
 import stillturning.model.Study;
 import stillturning.report.page.Document.Chapter;
@@ -34,6 +37,7 @@ final class PageWork {
     private static final double BLOCK = 0.03;
     private static final double LOOK = 0.5;
     private static final double OPENED = 0.05;
+    private static final double DRAWN = 0.5;
 
     private final Dossier dossier;
     private final Study ranked;
@@ -45,6 +49,7 @@ final class PageWork {
     private final Optional<JointSearch> search;
     private final Optional<GroundTestWork> groundTest;
     private final Optional<Chapter> explored;
+    private final Optional<MendsWork> mends;
 
     /**
      * @param reader makes the study of the dossier again with another value
@@ -79,6 +84,18 @@ final class PageWork {
                 contents.groundTest() && answers.groundTest().isEmpty()
                         ? GroundTestWork.ofFirst(dossier)
                         : Optional.empty();
+        this.mends =
+                contents.mends()
+                        ? dossier.read()
+                                .study()
+                                .map(
+                                        study ->
+                                                new MendsWork(
+                                                        new LightestChanges(reader, dossier.read()),
+                                                        study.candidates(),
+                                                        LightestChanges.USUAL,
+                                                        answers))
+                        : Optional.empty();
     }
 
     /**
@@ -87,8 +104,9 @@ final class PageWork {
      * @return the page
      * @throws UntoldStory if no candidate could be asked what its failures do together, or the
      *     first two could not be held against each other
+     * @throws ChangeRefused if a candidate cannot be drawn in order to mend it
      */
-    String page(WorkHandle progress) throws UntoldStory {
+    String page(WorkHandle progress) throws UntoldStory, ChangeRefused {
         WorkProgress course = planned(progress);
         if (answers.equal().isEmpty()) {
             answers.equal(equal(course));
@@ -108,6 +126,10 @@ final class PageWork {
         if (groundTest.isPresent()) {
             answers.groundTest(groundTest(groundTest.get(), course));
         }
+        List<Chapter> lookedAt = new ArrayList<>(explored.stream().toList());
+        if (mends.isPresent()) {
+            lookedAt.add(mends(mends.get(), course));
+        }
         progress.report(-1, "Setting the page");
         return dossier.page(
                 new FurtherAnswers(
@@ -117,7 +139,7 @@ final class PageWork {
                         answers.equal(),
                         answers.pair(),
                         contents.groundTest() ? answers.groundTest() : Optional.empty(),
-                        explored.stream().toList()));
+                        lookedAt));
     }
 
     private WorkProgress planned(WorkHandle progress) {
@@ -134,6 +156,7 @@ final class PageWork {
                     course.plan(candidates(), LOOK);
                 });
         groundTest.ifPresent(work -> course.plan(work.steps(), OPENED));
+        mends.ifPresent(work -> course.plan(work.steps(), DRAWN));
         return course;
     }
 
@@ -176,6 +199,11 @@ final class PageWork {
 
     private static Chapter groundTest(GroundTestWork work, WorkProgress course) {
         return work.done(course.begin("Planning the ground test", work.steps(), OPENED));
+    }
+
+    private static Chapter mends(MendsWork work, WorkProgress course) throws ChangeRefused {
+        return work.done(
+                course.begin("Looking for what would mend what is wrong", work.steps(), DRAWN));
     }
 
     private boolean asksGuesses() {

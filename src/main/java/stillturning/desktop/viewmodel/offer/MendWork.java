@@ -3,6 +3,7 @@ package stillturning.desktop.viewmodel.offer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Stream;
 import stillturning.assess.front.SearchLimits;
 import stillturning.assess.front.SearchWatch;
 import stillturning.assess.front.Tally;
@@ -42,7 +43,7 @@ record MendWork(Draft draft, Trouble trouble, SearchLimits most, AtomicBoolean s
     private Offered offered(Suggested found) throws ChangeRefused {
         SuggestionWords words = new SuggestionWords(found.suggestions());
         List<OfferedDrawing> offers = new ArrayList<>();
-        for (int i = 0; i < found.drawings().size(); i++) {
+        for (int i = 0; i < found.suggestions().found().size(); i++) {
             SuggestedFile file = SuggestedFile.of(found, i);
             offers.add(
                     new OfferedDrawing(
@@ -56,7 +57,12 @@ record MendWork(Draft draft, Trouble trouble, SearchLimits most, AtomicBoolean s
         return new Offered(
                 words.wanted(),
                 offers,
-                List.of(words.found(), words.done(), SuggestionWords.MEANING));
+                Stream.of(
+                                Stream.of(words.found()),
+                                words.outweighed().stream(),
+                                Stream.of(words.done(), SuggestionWords.MEANING))
+                        .flatMap(lines -> lines)
+                        .toList());
     }
 
     /** Tells how far it is; ends it when nobody waits any more. */

@@ -139,6 +139,16 @@ class ExplainingTest {
         assertTrue(anew.contains("<p>Because.</p>") && anew.contains("Run-up card:"));
     }
 
+    @Thorough
+    @Test
+    void whatWouldMendIsThatOfTheCommandLineKeptInAFile() {
+        study.delete("bus-and-battery.yaml");
+        explaining().mends().set(true);
+        String html = written();
+        assertEquals(study.pageOfTheCommandLine("--mends", study.mendsOfTheCommandLine()), html);
+        assertTrue(html.contains("What would mend what is wrong"));
+    }
+
     @Test
     void aStudyWithAMistakeTellsTheMendAndIsNotExplained() {
         String sound = study.text();

@@ -114,15 +114,30 @@ public final class OpenStudy implements AutoCloseable {
         List<String> words =
                 new ArrayList<>(List.of("explain", folder.toString(), "--html", page.toString()));
         words.addAll(List.of(options));
+        String said = said(words);
+        try {
+            return Files.readString(page);
+        } catch (IOException e) {
+            throw new UncheckedIOException(said, e);
+        }
+    }
+
+    /** The file in which the command line keeps what would mend the candidates. */
+    public String mendsOfTheCommandLine() {
+        if (!draft.save().isEmpty()) {
+            throw new IllegalStateException(draft.state().problems().toString());
+        }
+        String file = folder.resolveSibling("mends.json").toString();
+        said(List.of("suggest", folder.toString(), "--lightest", "--keep", file));
+        return file;
+    }
+
+    private static String said(List<String> words) {
         StringWriter out = new StringWriter();
         PrintWriter writer = new PrintWriter(out);
         Main.run(
                 writer, writer, InputStream.nullInputStream(), false, words.toArray(String[]::new));
-        try {
-            return Files.readString(page);
-        } catch (IOException e) {
-            throw new UncheckedIOException(out.toString(), e);
-        }
+        return out.toString();
     }
 
     @Override
