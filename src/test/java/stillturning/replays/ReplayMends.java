@@ -94,7 +94,7 @@ final class ReplayMends {
         Mend mend = replay.file().mend().orElseThrow();
         try {
             Suggest suggest = Suggest.of(drawn(replay, List.of()));
-            Suggested suggested = suggested(suggest, mend);
+            Suggested suggested = suggested(suggest, mend).withOutweighed();
             List<Suggestion> found = suggested.suggestions().found();
             int place =
                     IntStream.range(0, found.size())
@@ -188,7 +188,10 @@ final class ReplayMends {
         }
     }
 
-    /** The place of the change that is looked for; 0 for nowhere. */
+    /**
+     * The place of the change that is looked for, where what loses the engine in more ways than
+     * before is listed last; 0 for nowhere.
+     */
     int place() {
         return place;
     }
@@ -223,7 +226,7 @@ final class ReplayMends {
     private String words() {
         Suggestion found = suggested.suggestions().found().get(place - 1);
         return place
-                + ": "
+                + (found.isOutweighed() ? " with --all: " : ": ")
                 + SuggestionWords.moves(found)
                 + (mend().leaves() ? " (shown before flight)" : " (" + stillLost() + ")");
     }

@@ -56,7 +56,9 @@ class ReplayReportTest {
                     "suggested      at which place suggest names a change that mends what has"
                             + " failed, and which;",
                     "               in brackets in how many such flights the engine is lost with"
-                            + " it before landing",
+                            + " it before landing;",
+                    "               with --all: it brings more single failures that lose the"
+                            + " engine than it takes away",
                     "",
                     "An aid for comparing designs. Reports are summarised, and their authorities'"
                             + " words count;",

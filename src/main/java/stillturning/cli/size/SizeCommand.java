@@ -18,6 +18,7 @@ import stillturning.cli.terminal.ExitCode;
 import stillturning.cli.terminal.Output;
 import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.SizedCandidates;
+import stillturning.report.PrintedNames;
 import stillturning.report.json.JsonReport;
 import stillturning.report.sizes.SelectivityTable;
 import stillturning.report.sizes.SizeFiles;
@@ -120,11 +121,16 @@ public final class SizeCommand implements Callable<Integer> {
         sized.reports().forEach(text::findings);
         if (sized.reports().size() == 1) {
             SizingReport only = sized.reports().get(0);
-            text.tables(SizeTables.of(only));
+            PrintedNames names = new PrintedNames(only.candidate());
+            text.tables(SizeTables.spoken(SizeTables.of(only), names));
             SizedCandidates.selectivity(found.study(), only.candidate())
-                    .ifPresent(s -> text.tables(List.of(SelectivityTable.of(s))));
+                    .ifPresent(
+                            s ->
+                                    text.tables(
+                                            SizeTables.spoken(
+                                                    List.of(SelectivityTable.of(s)), names)));
             if (lists) {
-                text.tables(SizeTables.lists(only));
+                text.tables(SizeTables.spoken(SizeTables.lists(only), names));
             }
         } else {
             text.comparison(sized.reports());

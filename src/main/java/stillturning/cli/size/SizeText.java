@@ -9,6 +9,7 @@ import stillturning.cli.terminal.Paragraph;
 import stillturning.files.ReadStudy;
 import stillturning.files.finding.PartPlace;
 import stillturning.quantity.Formats;
+import stillturning.report.PrintedNames;
 import stillturning.report.sizes.FindingWords;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
@@ -63,12 +64,13 @@ public final class SizeText {
 
     private String inWords(SizingReport report, SizeFinding f) {
         String place = place(report.candidate().id(), f).map(p -> " (" + p + ")").orElse("");
-        return FindingWords.about(report, f)
+        PrintedNames names = new PrintedNames(report.candidate());
+        return names.cell(FindingWords.about(report, f))
                 + place
                 + ": "
-                + FindingWords.wrong(f)
+                + names.in(FindingWords.wrong(f))
                 + ". Mend: "
-                + FindingWords.mend(f);
+                + names.in(FindingWords.mend(f));
     }
 
     /** Each finding that breaks a limit, in words, without those that come before any answer. */

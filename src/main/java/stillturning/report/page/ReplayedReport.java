@@ -87,7 +87,10 @@ public record ReplayedReport(
                                         "What it suggests: at which place of what is suggested for"
                                                 + " the cause a change stands that mends it, and"
                                                 + " which; in brackets in how many flights flown"
-                                                + " with it the engine is lost before landing.")),
+                                                + " with it the engine is lost before landing;"
+                                                + " \"with --all\" where it brings more single"
+                                                + " failures that lose the engine than it takes"
+                                                + " away, and is listed only then.")),
                         Block.Grid.of(shipped(), COLUMNS),
                         new Block.Note(
                                 "Finding a cause in a layout that was drawn after the fact proves"

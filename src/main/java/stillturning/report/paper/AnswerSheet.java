@@ -14,6 +14,7 @@ import stillturning.report.AnswerWords;
 import stillturning.report.Cautions;
 import stillturning.report.EventLines;
 import stillturning.report.LeaderFirmness;
+import stillturning.report.PrintedNames;
 import stillturning.report.Reasons;
 import stillturning.report.UntoldTexts;
 import stillturning.report.answer.FirstAnswer;

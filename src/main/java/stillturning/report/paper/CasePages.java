@@ -12,6 +12,7 @@ import java.util.Set;
 import stillturning.assess.Appraisal;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.verdict.Verdict;
+import stillturning.report.PrintedNames;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;

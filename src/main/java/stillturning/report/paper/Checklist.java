@@ -16,6 +16,7 @@ import stillturning.model.Reach;
 import stillturning.model.Study;
 import stillturning.quantity.Formats;
 import stillturning.report.FailureRows;
+import stillturning.report.PrintedNames;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Boxes;
 import stillturning.report.page.Block.Heading;

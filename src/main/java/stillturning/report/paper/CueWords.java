@@ -8,6 +8,7 @@ import stillturning.model.Cue.HighVolts;
 import stillturning.model.Cue.LoadStops;
 import stillturning.model.Cue.LowVolts;
 import stillturning.quantity.Formats;
+import stillturning.report.PrintedNames;
 
 /** What a pilot notices, in his words. */
 final class CueWords implements Cue.Visitor<String> {

@@ -3,6 +3,7 @@ package stillturning.report.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stillturning.report.PrintedNames;
 import stillturning.report.page.Block;
 import stillturning.report.page.Document.Chapter;
 import stillturning.report.pair.PairBlocks;

@@ -1,8 +1,6 @@
 package stillturning.report.paper;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.IntStream;
+import stillturning.report.PrintedNames;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;
@@ -11,8 +9,6 @@ import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
 import stillturning.report.page.Page.Fact;
-import stillturning.report.table.Column;
-import stillturning.report.table.Table;
 
 /** A block with labels in the place of names. */
 final class Labelled {
@@ -25,7 +21,7 @@ final class Labelled {
         } else if (block instanceof Points points) {
             return new Points(points.points().stream().map(labels::in).toList());
         } else if (block instanceof Grid grid) {
-            return new Grid(of(grid.table(), labels));
+            return new Grid(grid.table().said(labels::in));
         } else if (block instanceof Lines lines) {
             return new Lines(lines.lines().stream().map(labels::in).toList());
         } else if (block instanceof Heading heading) {
@@ -50,33 +46,5 @@ final class Labelled {
             return block;
         }
         throw new IllegalArgumentException("no labels for " + block);
-    }
-
-    /** The table as text: the same heads, labels in its cells. */
-    static Table<List<String>> of(Table<?> table, PrintedNames labels) {
-        List<Column<List<String>>> columns = new ArrayList<>();
-        for (int i = 0; i < table.columns().size(); i++) {
-            int at = i;
-            String head = table.heads().get(i);
-            int widest = table.columns().get(i).widest();
-            columns.add(
-                    table.columns().get(i).isNumber()
-                            ? Column.figures(head, widest, row -> row.get(at))
-                            : Column.words(head, widest, row -> row.get(at)));
-        }
-        List<List<String>> rows =
-                table.cells().stream()
-                        .map(
-                                row ->
-                                        IntStream.range(0, row.size())
-                                                .mapToObj(
-                                                        i ->
-                                                                table.columns().get(i).isNumber()
-                                                                        ? row.get(i)
-                                                                        : labels.in(row.get(i)))
-                                                .toList())
-                        .toList();
-        return new Table<>(
-                table.name(), table.title(), columns, rows, table.notes(), table.system());
     }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
+import stillturning.report.PrintedNames;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import stillturning.assess.Appraisal;
+import stillturning.report.PrintedNames;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;
@@ -106,7 +107,7 @@ final class SizePages {
         for (Table<?> table : SizeTables.of(report)) {
             if (LOADS.contains(table.name()) == loads && !table.cells().isEmpty()) {
                 blocks.add(new Heading(table.title()));
-                blocks.add(new Grid(Labelled.of(table, labels())));
+                blocks.add(new Grid(table.said(labels()::in)));
                 table.notes().forEach(note -> blocks.add(new Note(note)));
             }
         }

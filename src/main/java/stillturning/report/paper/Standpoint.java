@@ -10,6 +10,7 @@ import stillturning.assess.Assessment;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.report.FailureRows;
+import stillturning.report.PrintedNames;
 import stillturning.report.RankingOrder;
 
 /** An assessment as its reader stands before it: the best first, and everything by its label. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import stillturning.assess.verdict.Verdict;
 import stillturning.report.EventLines;
+import stillturning.report.PrintedNames;
 import stillturning.report.StoryFacts;
 import stillturning.report.StoryPlot;
 import stillturning.report.page.Block;

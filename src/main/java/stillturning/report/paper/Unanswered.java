@@ -17,6 +17,7 @@ import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.parts.Part;
 import stillturning.quantity.Formats;
+import stillturning.report.PrintedNames;
 import stillturning.report.StoryFacts;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Heading;

@@ -1,7 +1,9 @@
 package stillturning.report.sizes;
 
 import java.util.List;
+import java.util.Set;
 import stillturning.quantity.UnitSystem;
+import stillturning.report.PrintedNames;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
 import stillturning.sizing.result.SizingReport;
@@ -11,6 +13,9 @@ public final class SizeTables {
 
     /** Characters of a part's name. */
     static final int PART = 24;
+
+    /** They tell what is written on the sleeve of a wire, which is its name. */
+    private static final Set<String> MARKED = Set.of("wire-list", "labels");
 
     private final UnitSystem system;
 
@@ -56,6 +61,13 @@ public final class SizeTables {
                 Purchases.bill(report, made),
                 WireTables.list(report, made),
                 WireTables.labels(report, made));
+    }
+
+    /** The same with labels where parts are named. */
+    public static List<Table<?>> spoken(List<? extends Table<?>> tables, PrintedNames names) {
+        return tables.stream()
+                .<Table<?>>map(t -> MARKED.contains(t.name()) ? t : t.said(names::cell))
+                .toList();
     }
 
     UnitSystem system() {

@@ -1,5 +1,6 @@
 package stillturning.report.table;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
@@ -190,6 +191,13 @@ public record Column<R>(
     /** The same, blank where there is no number. */
     public Column<R> orBlank() {
         return new Column<>(head, unit, widest, cells.orBlank(), ink, field, repeats, foot);
+    }
+
+    /** The same of rows that are text already, as wide and as often shown. */
+    Column<List<String>> said(String head, int at) {
+        Column<List<String>> said =
+                new Column<>(head, Unit.NONE, widest, new Words<>(row -> row.get(at), isNumber()));
+        return repeats ? said : said.once();
     }
 
     /** Whether it holds numbers. */

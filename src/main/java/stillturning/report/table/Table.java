@@ -2,6 +2,7 @@ package stillturning.report.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import stillturning.quantity.UnitSystem;
 
 /**
@@ -27,6 +28,33 @@ public record Table<R>(
     /** A table without name, title and notes. */
     public Table(List<Column<R>> columns, List<R> rows) {
         this("", "", columns, rows, List.of(), UnitSystem.METRIC);
+    }
+
+    /**
+     * The table as text: the same heads and figures, other words in its cells.
+     *
+     * @param words what is said in place of the words of a cell
+     */
+    public Table<List<String>> said(UnaryOperator<String> words) {
+        List<Column<List<String>>> said = new ArrayList<>();
+        for (int i = 0; i < columns.size(); i++) {
+            said.add(columns.get(i).said(heads().get(i), i));
+        }
+        return new Table<>(
+                name,
+                title,
+                said,
+                cells().stream().map(row -> said(row, words)).toList(),
+                notes,
+                system);
+    }
+
+    private List<String> said(List<String> row, UnaryOperator<String> words) {
+        List<String> said = new ArrayList<>();
+        for (int i = 0; i < row.size(); i++) {
+            said.add(columns.get(i).isNumber() ? row.get(i) : words.apply(row.get(i)));
+        }
+        return said;
     }
 
     /** Heads of its columns, with their units. */

@@ -146,11 +146,11 @@ class SizeCommandTest {
         String flat = ran.out().replaceAll("\\s+", " ");
         assertTrue(
                 flat.contains(
-                        "radio-breaker (15.0 A) guards it; AC 43.13-1B table 11-3 has at most"
+                        "radio breaker (15.0 A) guards it; AC 43.13-1B table 11-3 has at most"
                                 + " 5.00 A for this size. Mend: AWG 16"),
                 flat);
         assertTrue(
-                flat.matches(".*radio-wire, AWG 22, [0-9.]+ m \\(one-bus.yaml:[0-9]+:[0-9]+\\):.*"),
+                flat.matches(".*radio wire, AWG 22, [0-9.]+ m \\(one-bus.yaml:[0-9]+:[0-9]+\\):.*"),
                 flat);
     }
 

@@ -15,6 +15,7 @@ import stillturning.assess.exchange.EqualBatteries;
 import stillturning.assess.exchange.Group;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.goal.ComplexityCount;
+import stillturning.report.PrintedNames;
 import stillturning.report.RankingOrder;
 import stillturning.report.ReportSamples;
 import stillturning.report.answer.FirstAnswer;

@@ -13,6 +13,7 @@ import stillturning.model.CriterionName;
 import stillturning.model.EngineLogic;
 import stillturning.model.Study;
 import stillturning.parts.element.Demand.DemandKind;
+import stillturning.report.PrintedNames;
 
 /** What the card says of a trouble that no procedure answers. */
 class UnansweredTest {

@@ -27,7 +27,7 @@ final class FindingsPane extends VBox {
         list.getStyleClass().addAll("dense", "few-findings");
         list.setPlaceholder(
                 Labels.empty("Nothing to be mended. What is wrong with the drawing shows here."));
-        list.setCellFactory(view -> new FindingLine(go));
+        list.setCellFactory(view -> new FindingLine(board, go));
         Controls.onEnter(list, go);
         getChildren().addAll(head, Layout.high(list));
         board.findings().addListener((Observable of) -> count(head, board));
@@ -52,8 +52,10 @@ final class FindingsPane extends VBox {
         private final Label words = Labels.wrapped("");
         private final Label mend = Labels.remark("");
         private final HBox line;
+        private final Board board;
 
-        FindingLine(Consumer<FileFinding> go) {
+        FindingLine(Board board, Consumer<FileFinding> go) {
+            this.board = board;
             VBox both = new VBox(words, mend);
             both.setMinWidth(0);
             line = new HBox(sign, Layout.wide(both));
@@ -66,13 +68,17 @@ final class FindingsPane extends VBox {
             sign.setText(finding.mistake() ? "\u2716" : "\u25CB");
             sign.getStyleClass()
                     .setAll("label", finding.mistake() ? "finding-wrong" : "finding-note");
-            String about = String.join(", ", finding.parts());
-            words.setText(about.isEmpty() ? finding.words() : about + ": " + finding.words());
+            String about = board.findingNames().about(finding);
+            String said = board.findingNames().words(finding);
+            words.setText(about.isEmpty() ? said : about + ": " + said);
             mend.setText(finding.mend());
             Showing.set(mend, !finding.mend().isEmpty());
             setGraphic(line);
             String kind = finding.mistake() ? "mistake, " : "remark, ";
-            setAccessibleText(kind + about + ": " + finding.sentence());
+            setAccessibleText(
+                    kind
+                            + words.getText()
+                            + (finding.mend().isEmpty() ? "" : "; " + finding.mend()));
         }
     }
 }

@@ -61,6 +61,7 @@ public final class Board {
             FXCollections.unmodifiableObservableList(troubles);
     private final ObservableList<String> shownChosen =
             FXCollections.unmodifiableObservableList(chosen);
+    private FindingNames findingNames = new FindingNames(Optional.empty());
     private final LoadToDelete loadToDelete;
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
 
@@ -91,6 +92,11 @@ public final class Board {
     /** What is to be said about the open candidate and the study's own file, mistakes first. */
     public ObservableList<FileFinding> findings() {
         return shownFindings;
+    }
+
+    /** What they call the parts of the open candidate. */
+    public FindingNames findingNames() {
+        return findingNames;
     }
 
     /** What the open candidate misses, and what loses its engine, as far as that is known. */
@@ -146,6 +152,7 @@ public final class Board {
         List<FileFinding> all = new ArrayList<>(desk.reading().get().findings());
         reading.ifPresent(r -> all.addAll(r.findings()));
         all.sort(Comparator.comparing(f -> !f.mistake()));
+        findingNames = new FindingNames(desk.openCandidate());
         findings.setAll(all);
         reading.ifPresent(this::draw);
         showSheet();

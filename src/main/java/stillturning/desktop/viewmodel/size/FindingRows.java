@@ -8,7 +8,7 @@ import stillturning.files.ReadStudy;
 import stillturning.files.finding.PartPlace;
 import stillturning.model.Candidate;
 import stillturning.quantity.UnitSystem;
-import stillturning.report.Spoken;
+import stillturning.report.PrintedNames;
 import stillturning.report.sizes.FindingWords;
 import stillturning.sizing.result.SizeFinding;
 import stillturning.sizing.result.SizeFinding.Mend;
@@ -26,18 +26,32 @@ final class FindingRows {
     static List<FindingRow> of(SizingReport report, ReadStudy read, UnitSystem units) {
         String candidate = report.candidate().id();
         Map<String, PartPlace> places = read.sizes().places().getOrDefault(candidate, Map.of());
-        return report.findings().stream().map(f -> row(report, f, places, units)).toList();
+        PrintedNames names = new PrintedNames(report.candidate());
+        return report.findings().stream()
+                .map(
+                        f ->
+                                row(
+                                        report.candidate(),
+                                        f,
+                                        places,
+                                        new Said(
+                                                names.cell(FindingWords.about(report, f, units)),
+                                                names.in(FindingWords.wrong(f)),
+                                                names.in(FindingWords.mend(f)))))
+                .toList();
     }
 
+    /** What it is about, what is wrong and what mends it, with labels for names. */
+    private record Said(String about, String wrong, String mend) {}
+
     private static FindingRow row(
-            SizingReport report, SizeFinding f, Map<String, PartPlace> places, UnitSystem units) {
-        Spoken spoken = new Spoken(report.candidate());
+            Candidate candidate, SizeFinding f, Map<String, PartPlace> places, Said said) {
         return new FindingRow(
                 f.rule().gravity(),
-                spoken.sentence(FindingWords.about(report, f, units)),
-                spoken.sentence(FindingWords.wrong(f)),
-                spoken.sentence(FindingWords.mend(f)),
-                part(report.candidate(), f),
+                said.about,
+                said.wrong,
+                said.mend,
+                part(candidate, f),
                 parts(f).flatMap(p -> Optional.ofNullable(places.get(p)).stream())
                         .filter(place -> !place.path().startsWith(LOADS))
                         .findFirst());

@@ -26,6 +26,7 @@ import stillturning.files.finding.PartPlace;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.quantity.UnitSystem;
+import stillturning.report.PrintedNames;
 import stillturning.report.sizes.SelectivityTable;
 import stillturning.report.sizes.SizeFiles;
 import stillturning.report.sizes.SizeTables;
@@ -247,13 +248,15 @@ public final class Sizes {
     }
 
     private List<Table<?>> allTables(SizingReport of) {
-        return Stream.of(
-                        SizeTables.of(of, units()).stream(),
-                        selectivity(of),
-                        SizeTables.lists(of, units()).stream())
-                .flatMap(tables -> tables)
-                .filter(t -> !t.cells().isEmpty())
-                .toList();
+        List<Table<?>> all =
+                Stream.of(
+                                SizeTables.of(of, units()).stream(),
+                                selectivity(of),
+                                SizeTables.lists(of, units()).stream())
+                        .flatMap(tables -> tables)
+                        .filter(t -> !t.cells().isEmpty())
+                        .toList();
+        return SizeTables.spoken(all, new PrintedNames(of.candidate()));
     }
 
     /** Who may open before whom shows in stories, so it is there once all of them are told. */
