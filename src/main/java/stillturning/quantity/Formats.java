@@ -175,6 +175,11 @@ public final class Formats {
         return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
     }
 
+    /** How many there are, with a comma between thousands. */
+    public static String count(long number) {
+        return String.format(Locale.ROOT, "%,d", number);
+    }
+
     /**
      * Plain numbers for one column: all with the same count of decimals, as few as they need.
      *

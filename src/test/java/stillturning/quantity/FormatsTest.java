@@ -99,4 +99,10 @@ class FormatsTest {
             Locale.setDefault(before);
         }
     }
+
+    @Test
+    void manyThingsAreCountedWithAMarkBetweenThousands() {
+        assertEquals("999", Formats.count(999));
+        assertEquals("42,195", Formats.count(42195));
+    }
 }

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import stillturning.assess.front.Tally;
 import stillturning.model.CriterionName;
 import stillturning.parts.Part;
+import stillturning.quantity.Formats;
 import stillturning.report.ResultText;
 import stillturning.report.explored.ExploredFront.ExploredLayout;
 import stillturning.report.explored.Families.Family;
@@ -332,13 +333,13 @@ public final class FrontBlocks {
         Tally tally = explored.search().tally();
         List<String> said = new ArrayList<>();
         said.add(
-                "%d layouts were looked at, %d of them told as far as it takes to refuse or accept them: %d meet every hard requirement. %d more steps led to a layout that was there already, %d could not be drawn or would have left a wire without its protector."
+                "%s layouts were looked at, %s of them told as far as it takes to refuse or accept them: %s meet every hard requirement. %s more steps led to a layout that was there already, %s could not be drawn or would have left a wire without its protector."
                         .formatted(
-                                tally.tried() + tally.outdone(),
-                                tally.tried(),
-                                tally.met(),
-                                tally.twice(),
-                                tally.refused()));
+                                Formats.count(tally.tried() + tally.outdone()),
+                                Formats.count(tally.tried()),
+                                Formats.count(tally.met()),
+                                Formats.count(tally.twice()),
+                                Formats.count(tally.refused())));
         if (!tally.missed().isEmpty()) {
             said.add("Refused first by: " + refusals(tally.missed()) + ".");
         }
@@ -346,8 +347,8 @@ public final class FrontBlocks {
                 explored.search().whole()
                         ? "All that can be reached by at most %d changes was looked at."
                                 .formatted(explored.search().mostSteps())
-                        : "The search ended before everything was looked at: %d changes of layouts that it knows were not tried, and none of what lies beyond them. What is outdone by nothing here may be outdone by something there."
-                                .formatted(tally.left()));
+                        : "The search ended before everything was looked at: %s changes of layouts that it knows were not tried, and none of what lies beyond them. What is outdone by nothing here may be outdone by something there."
+                                .formatted(Formats.count(tally.left())));
         said.add(
                 "Nothing was refused by a guess: a layout is out when it does not do with nothing"
                         + " wrong what every drawing does, when one failure, judged as in the full"

@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stillturning.assess.verdict.Verdict;
+import stillturning.quantity.Formats;
 import stillturning.reliability.combined.Event.EventKind;
 import stillturning.reliability.cutset.CutSets;
 import stillturning.reliability.cutset.Healing;
@@ -42,8 +43,10 @@ public final class PairSheet {
                     + " alone or as one line of a checklist moves them, drills carried out needlessly"
                     + " and a pilot who does nothing. A set of them ends the engine before the aircraft"
                     + " can land, and no smaller part of it does. All happen at one moment of the phase"
-                    + " in which the study's failures happen. Chances rest on rates that are mostly"
-                    + " recalled or guessed: they compare candidates and certify nothing.";
+                    + " in which the study's failures happen. It rests on this: what nobody sees and"
+                    + " what was left wrong count as there already, a common cause as one event, and"
+                    + " each set is told in quick steps, exactly only where that leaves a doubt."
+                    + " Chances rest on rates that are mostly recalled or guessed: they compare candidates and certify nothing.";
 
     private final CombinedFindings found;
     private final EventNames names;
@@ -97,7 +100,7 @@ public final class PairSheet {
                                         .map(e -> kind(e.getValue(), e.getKey()))
                                         .collect(Collectors.joining(", "))
                                 + ". "
-                                + sets.asked()
+                                + Formats.count(sets.asked())
                                 + " sets asked about."
                                 + (sets.complete() ? "" : " Called off before the end.")));
         blocks.add(
@@ -105,13 +108,13 @@ public final class PairSheet {
                         IntStream.rangeClosed(1, sets.order()).mapToObj(this::counted).toList(),
                         List.of(
                                 words("sets that end the engine", 30, Counted::words),
-                                figures("how many", 8, c -> String.valueOf(c.sets)),
-                                figures("engine's own", 13, c -> String.valueOf(c.own)),
+                                figures("how many", 8, c -> Formats.count(c.sets)),
+                                figures("engine's own", 13, c -> Formats.count(c.own)),
                                 figures(
                                         "not flown",
                                         10,
-                                        c -> String.valueOf(c.sets - c.own - c.count)),
-                                figures("that count", 10, c -> String.valueOf(c.count)))));
+                                        c -> Formats.count(c.sets - c.own - c.count)),
+                                figures("that count", 10, c -> Formats.count(c.count)))));
         blocks.add(
                 new Note(
                         "The engine's own are failures of what it cannot do without, however"
@@ -216,9 +219,9 @@ public final class PairSheet {
             double chance = groups.stream().mapToDouble(SetGroups.SetGroup::chance).sum();
             blocks.add(
                     new Note(
-                            sets
+                            Formats.count(sets)
                                     + " more sets in "
-                                    + groups.size()
+                                    + Formats.count(groups.size())
                                     + " rows"
                                     + (sum == 0
                                             ? ""

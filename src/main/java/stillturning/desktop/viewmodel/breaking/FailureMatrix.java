@@ -29,6 +29,7 @@ import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.model.Candidate;
+import stillturning.quantity.Formats;
 import stillturning.report.FailureRows;
 import stillturning.report.FailureRows.FailureRow;
 import stillturning.report.Spoken;
@@ -193,8 +194,8 @@ public final class FailureMatrix {
     public String count() {
         long shown = lines.stream().filter(line -> line.row().isPresent()).count();
         return shown == rows.size()
-                ? rows.size() + " failures"
-                : shown + " of " + rows.size() + " failures";
+                ? Formats.count(rows.size()) + " failures"
+                : Formats.count(shown) + " of " + Formats.count(rows.size()) + " failures";
     }
 
     /** Opens the story of a cell; nothing where the candidate has no such part. */

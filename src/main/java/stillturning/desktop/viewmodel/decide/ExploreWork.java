@@ -27,6 +27,7 @@ import stillturning.files.edit.ChangeRefused;
 import stillturning.files.move.Drawn;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
+import stillturning.quantity.Formats;
 import stillturning.report.explored.ExploredFront;
 import stillturning.report.explored.ExploredFront.ExploredLayout;
 import stillturning.report.explored.FrontBlocks;
@@ -170,9 +171,9 @@ record ExploreWork(
             progress.show(() -> growing.accept(now));
             progress.report(
                     time.gone(),
-                    (tally.tried() + tally.outdone())
+                    Formats.count(tally.tried() + tally.outdone())
                             + " layouts looked at, "
-                            + tally.met()
+                            + Formats.count(tally.met())
                             + " meet everything, "
                             + front.size()
                             + " on the front");

@@ -41,6 +41,7 @@ class AreasFitTest {
 
     static Stream<Arguments> windows() {
         return Stream.of(
+                Arguments.of(1280, 800, 100, Paper.LIGHT),
                 Arguments.of(1280, 800, 200, Paper.DARK),
                 Arguments.of(1024, 700, 100, Paper.LIGHT));
     }
