@@ -32,22 +32,43 @@ final class ProtectorSizing {
     /** Metal bolted on: less than any chafe. Common practice, no published source. */
     private static final double BOLTED_OHMS = 0.001;
 
+    private static final String BOLT = "bolt";
+
+    /** So much less than a limit needs no closer look, whatever loads take besides. */
+    private static final double FAR_BELOW = 0.9;
+
     private final Subject subject;
+    private final SurveyDepth reach;
     private final SteadyStates full;
 
     /** What flows with a net bolted to the structure: one answer for all that ends there. */
-    private final Map<Integer, SteadyState> bolted = new HashMap<>();
+    private final Map<Integer, Bolted> bolted = new HashMap<>();
+
+    /** How many elements end at each net. */
+    private final Map<Integer, Integer> ends = new HashMap<>();
+
+    /**
+     * With a net bolted to the structure.
+     *
+     * @param amps through the bolt (A)
+     */
+    private record Bolted(SteadyState flow, double amps) {}
 
     /**
      * @throws UntoldStory if the candidate has no steady state with its batteries full
      */
-    ProtectorSizing(Subject subject) throws UntoldStory {
+    ProtectorSizing(Subject subject, SurveyDepth reach) throws UntoldStory {
         this.subject = subject;
+        this.reach = reach;
         this.full =
                 new SteadyStates(
                         subject.study(),
                         Draws.full(subject.candidate()),
                         subject.study().goals().failurePhase());
+        for (Placed placed : subject.circuit().placed()) {
+            ends.merge(placed.from(), 1, Integer::sum);
+            ends.merge(placed.to(), 1, Integer::sum);
+        }
     }
 
     List<ProtectorSize> all() throws UntoldStory {
@@ -73,7 +94,7 @@ final class ProtectorSizing {
 
     private ProtectorSize size(Placed placed) throws UntoldStory {
         Rated rated = subject.rated(placed);
-        Optional<MetalLine> line = lineOf(placed);
+        Optional<MetalLine> line = subject.lines().through(placed);
         return new ProtectorSize(
                 rated.name(),
                 rated.kind(),
@@ -81,7 +102,7 @@ final class ProtectorSizing {
                 subject.running(placed.part(), placed.element().name()),
                 subject.survey().worst(placed.part(), placed.element().name()),
                 line.flatMap(this::loadBehind).map(l -> inrush(l, rated)).orElse(NO_INRUSH),
-                new WorstShort(faultAmps(placed), interrupts(placed)),
+                worstShort(placed, interrupts(placed)),
                 line.map(subject.lines()::wiresIn).orElse(List.of()).stream()
                         .map(Wire::id)
                         .toList());
@@ -89,16 +110,8 @@ final class ProtectorSizing {
 
     private static final InrushCheck NO_INRUSH = new InrushCheck(0, 0, Double.POSITIVE_INFINITY);
 
-    private Optional<MetalLine> lineOf(Placed placed) {
-        return subject.candidate()
-                .wires()
-                .map(w -> subject.lines().of(w.id()))
-                .filter(l -> l.links().contains(placed))
-                .findFirst();
-    }
-
     private Optional<Load> loadBehind(MetalLine line) {
-        return subject.candidate().loads().filter(l -> line.passes(l.id())).findFirst();
+        return subject.lines().loadsIn(line).stream().findFirst();
     }
 
     private InrushCheck inrush(Load load, Rated rated) {
@@ -118,6 +131,29 @@ final class ProtectorSizing {
         return known.map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
 
+    /** Each short is a state of the whole candidate: none is computed that nothing is made of. */
+    private WorstShort worstShort(Placed placed, OptionalDouble can) throws UntoldStory {
+        boolean asked =
+                reach == SurveyDepth.SINGLE_FAILURES
+                        || (can.isPresent() && boltAmps(placed) > FAR_BELOW * can.getAsDouble());
+        return new WorstShort(
+                asked ? OptionalDouble.of(faultAmps(placed)) : OptionalDouble.empty(), can);
+    }
+
+    /**
+     * Current through metal bolted from that of its ends where more meets to the structure (A). All
+     * that comes through it with its other end bolted comes from there, against its own resistance
+     * besides, so that it is no more. The lines of one bus share the answer.
+     */
+    private double boltAmps(Placed placed) throws UntoldStory {
+        boolean from = ends.getOrDefault(placed.from(), 0) >= ends.getOrDefault(placed.to(), 0);
+        Bolted flow =
+                from
+                        ? bolted(placed.part(), placed.from(), placed.element().from())
+                        : bolted(placed.part(), placed.to(), placed.element().to());
+        return Math.abs(flow.amps);
+    }
+
     /** Current through it with metal bolted from either of its ends to the structure (A). */
     private double faultAmps(Placed placed) throws UntoldStory {
         return Math.max(
@@ -126,19 +162,25 @@ final class ProtectorSizing {
     }
 
     private double faultAmps(Placed placed, int net, String end) throws UntoldStory {
-        SteadyState flow = bolted.get(net);
-        if (flow == null) {
-            flow = full.instant(bolted(placed.part(), end));
-            bolted.put(net, flow);
-        }
+        SteadyState flow = bolted(placed.part(), net, end).flow;
         return Math.abs(flow.amps(placed.part(), placed.element().name()));
+    }
+
+    private Bolted bolted(String part, int net, String end) throws UntoldStory {
+        Bolted known = bolted.get(net);
+        if (known == null) {
+            SteadyState flow = full.instant(bolted(part, end));
+            known = new Bolted(flow, flow.amps(part, BOLT));
+            bolted.put(net, known);
+        }
+        return known;
     }
 
     private static Failure bolted(String part, String end) {
         FailureMode mode =
                 FailureMode.of(
                         "bolted",
-                        new Added(new Conductor("bolt", end, Element.STRUCTURE, BOLTED_OHMS)));
+                        new Added(new Conductor(BOLT, end, Element.STRUCTURE, BOLTED_OHMS)));
         return new Failure(part + ": bolted", List.of(new Hit(part, mode)), Map.of());
     }
 }

@@ -278,16 +278,17 @@ final class SizeFindings {
                     size.inrush().letsThroughAmps(),
                     Carried.NOTHING);
         }
+        OptionalDouble amps = size.fault().amps();
         OptionalDouble can = size.fault().canInterruptAmps();
-        if (can.isPresent() && size.fault().amps() > can.getAsDouble()) {
+        if (size.fault().tooMuch()) {
             add(
                     Rule.INTERRUPT,
                     size.name(),
-                    size.fault().amps(),
+                    amps.getAsDouble(),
                     can.getAsDouble(),
                     Carried.NOTHING);
         } else if (can.isEmpty() && size.kind() != ProtectorSize.ProtectorKind.CHANNEL) {
-            add(Rule.UNRATED, size.name(), size.fault().amps(), 0, Carried.NOTHING);
+            amps.ifPresent(a -> add(Rule.UNRATED, size.name(), a, 0, Carried.NOTHING));
         }
     }
 

@@ -76,7 +76,9 @@ public final class Sizing {
                         survey);
         WireSchedule wires = new WireSizing(subject).schedule(reach == SurveyDepth.SINGLE_FAILURES);
         Devices devices =
-                new Devices(new ProtectorSizing(subject).all(), new ContactSizing(subject).all());
+                new Devices(
+                        new ProtectorSizing(subject, reach).all(),
+                        new ContactSizing(subject).all());
         LoadAnalysis loads = new LoadSums(subject).analysis();
         List<CrankingSupply> cranking = new Starting(subject).all();
         return new SizingReport(

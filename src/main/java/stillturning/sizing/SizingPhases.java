@@ -11,27 +11,29 @@ import stillturning.parts.element.Generator;
 final class SizingPhases {
 
     private final Study study;
-    private final Candidate candidate;
+    private final List<Generator> generators;
     private final List<Phase> running;
 
     SizingPhases(Study study, Candidate candidate) {
         this.study = study;
-        this.candidate = candidate;
+        this.generators =
+                candidate
+                        .generators()
+                        .flatMap(part -> part.elements().stream())
+                        .filter(Generator.class::isInstance)
+                        .map(Generator.class::cast)
+                        .toList();
         this.running = study.aircraft().phases().stream().filter(p -> !starting(p)).toList();
     }
 
     /** Whether the alternators stand or turn too slowly to give anything, as on the starter. */
     boolean starting(Phase phase) {
-        return candidate.generators().findAny().isPresent() && availableAmps(phase) <= 0;
+        return !generators.isEmpty() && availableAmps(phase) <= 0;
     }
 
     /** What the alternators can give at a phase's speed (A). */
     double availableAmps(Phase phase) {
-        return candidate
-                .generators()
-                .flatMap(part -> part.elements().stream())
-                .filter(Generator.class::isInstance)
-                .map(Generator.class::cast)
+        return generators.stream()
                 .mapToDouble(g -> g.output().ampsAt(phase.alternatorRevsPerSecond()))
                 .sum();
     }

@@ -15,6 +15,9 @@ public final class LargeStudy {
     private static final String[] ZONES = {"nose", "panel", "cabin", "tail"};
     private static final int FEEDS_A_BUS = 9;
 
+    /** Ranks in which loads are shed go so far; of more loads several share one. */
+    private static final int SHED_RANKS = 99;
+
     private final int feeds;
     private final List<String> loads = new ArrayList<>();
     private final List<String> parts = new ArrayList<>();
@@ -66,7 +69,8 @@ public final class LargeStudy {
         String zone = ZONES[(number / FEEDS_A_BUS) % ZONES.length];
         loads.add(
                 "%s: {label: load %d, zone: %s, draws: 0.%d A (guess), shed: %d}"
-                        .formatted(name, number + 1, zone, 2 + number % 4, number + 1));
+                        .formatted(
+                                name, number + 1, zone, 2 + number % 4, 1 + number % SHED_RANKS));
         String by = "from bus-%d, breaker 2 A".formatted(number / FEEDS_A_BUS + 1);
         if (number % 6 == 5) {
             parts.add("%s-switch: {is: switch, zone: panel}".formatted(name));

@@ -5,17 +5,22 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.Installation;
+import stillturning.model.Installation.FittedParts;
 import stillturning.parts.Cable;
+import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Demand;
 import stillturning.sizing.result.LoadAnalysis.PhaseBalance;
 import stillturning.sizing.result.LoadAnalysis.Sum;
+import stillturning.sizing.result.ProtectorSize.WorstShort;
 import stillturning.sizing.result.Rule;
 import stillturning.sizing.result.SizeFinding;
 import stillturning.sizing.result.SizingReport;
@@ -114,6 +119,45 @@ class RandomSizingTest {
         }
         List<Rule> rules = report.findings().stream().map(SizeFinding::rule).toList();
         assertEquals(rules.stream().sorted().toList(), rules, "gravest first, " + shown);
+    }
+
+    /** Where only broken limits are asked for, no short is left out that cannot be interrupted. */
+    @ParameterizedTest
+    @ValueSource(longs = {41, 42, 43, 44, 45, 46, 47, 48})
+    void theQuickLookFindsEveryShortThatCannotBeInterrupted(long seed) throws UntoldStory {
+        SplittableRandom random = new SplittableRandom(seed);
+        Bench bench = random(random);
+        Installation rated = rated(bench, random);
+        SizingReport whole = Sizing.of(bench.study(), bench.candidate(), rated);
+        SizingReport quick =
+                Sizing.of(bench.study(), bench.candidate(), rated, SurveyDepth.NOTHING_WRONG);
+        assertEquals(uninterrupted(whole), uninterrupted(quick), "seed " + seed);
+        for (int i = 0; i < whole.devices().protectors().size(); i++) {
+            WorstShort exact = whole.devices().protectors().get(i).fault();
+            WorstShort asked = quick.devices().protectors().get(i).fault();
+            assertTrue(asked.amps().isEmpty() || asked.equals(exact), "seed " + seed);
+        }
+    }
+
+    /** Breakers of all qualities: of some anything is known, some interrupt next to nothing. */
+    private static Installation rated(Bench bench, SplittableRandom random) {
+        Map<String, Double> interrupts =
+                bench.candidate().parts().stream()
+                        .map(Part::id)
+                        .filter(id -> id.endsWith("-breaker") && random.nextInt(5) > 0)
+                        .collect(
+                                Collectors.toMap(
+                                        id -> id, id -> 20 * Math.pow(100, random.nextDouble())));
+        FittedParts fitted = new FittedParts(Map.of(), Map.of(), Map.of(), interrupts);
+        return new Installation(
+                Installation.USUAL.laying(),
+                Map.of(),
+                Map.of(),
+                Map.of(bench.candidate().id(), fitted));
+    }
+
+    private static List<SizeFinding> uninterrupted(SizingReport report) {
+        return report.findings().stream().filter(f -> f.rule() == Rule.INTERRUPT).toList();
     }
 
     @ParameterizedTest

@@ -220,7 +220,7 @@ class SizingTest {
                 new FittedParts(Map.of(), Map.of(), Map.of(), Map.of("lamp-breaker", 200.0));
         SizingReport report =
                 size(bench, new Installation(laying(), Map.of(), Map.of(), Map.of("bench", fit)));
-        double amps = report.devices().protectors().get(0).fault().amps();
+        double amps = report.devices().protectors().get(0).fault().amps().orElseThrow();
         assertEquals(12.65 / (0.02505 + 0.021 + 1e-4), amps, 2);
         assertEquals("lamp-breaker", of(report, Rule.INTERRUPT).get(0).part());
     }

@@ -109,6 +109,11 @@ public final class MetalLines {
         return line;
     }
 
+    /** The line in which an element lies, if it has a wire; the first, should there be several. */
+    public Optional<MetalLine> through(Placed element) {
+        return Optional.ofNullable(byElement.get(element.name()));
+    }
+
     /** The line that supplies an input of a load, if it is one. */
     public Optional<MetalLine> supplyOf(Load load, String input) {
         return arrivingAt(load.id(), circuit.net(load.id(), input));
@@ -138,7 +143,7 @@ public final class MetalLines {
     }
 
     /** The loads that a line passes. */
-    List<Load> loadsIn(MetalLine line) {
+    public List<Load> loadsIn(MetalLine line) {
         return passed.getOrDefault(line, List.of());
     }
 
@@ -162,9 +167,7 @@ public final class MetalLines {
                 at.getOrDefault(net, List.of()).stream()
                         .filter(p -> !p.part().equals(part))
                         .toList();
-        return others.size() == 1
-                ? Optional.ofNullable(byElement.get(others.get(0).name()))
-                : Optional.empty();
+        return others.size() == 1 ? through(others.get(0)) : Optional.empty();
     }
 
     private MetalLine along(Placed wire) {

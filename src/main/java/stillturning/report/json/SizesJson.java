@@ -126,7 +126,7 @@ final class SizesJson {
                     .number("ratedAmps", ProtectorSize::ratedAmps)
                     .field("normal", CURRENT, ProtectorSize::normal)
                     .field("worst", CURRENT, ProtectorSize::worst)
-                    .number("boltedShortAmps", p -> p.fault().amps())
+                    .field("boltedShortAmps", MAYBE, p -> p.fault().amps())
                     .field("interruptsAmps", MAYBE, p -> p.fault().canInterruptAmps())
                     .texts("wires", ProtectorSize::wires);
 

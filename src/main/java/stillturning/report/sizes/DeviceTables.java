@@ -27,7 +27,7 @@ final class DeviceTables {
                     number("worst", AMPS, 2, p -> p.worst().amps()),
                     number("inrush", AMPS, 1, p -> ofInrush(p, p.inrush().amps())),
                     number("lets through", AMPS, 1, p -> ofInrush(p, p.inrush().letsThroughAmps())),
-                    number("bolted short", AMPS, 0, p -> p.fault().amps()),
+                    number("bolted short", AMPS, 0, p -> p.fault().amps().orElse(Double.NaN)),
                     number(
                             "interrupts",
                             AMPS,

@@ -48,10 +48,18 @@ public record ProtectorSize(
     /**
      * The worst short behind it.
      *
-     * @param amps current through it at the first instant, batteries full (A)
+     * @param amps current through it at the first instant, batteries full (A); not computed where
+     *     only a limit that it breaks was asked for and it breaks none
      * @param canInterruptAmps what it can interrupt (A), if that is known
      */
-    public record WorstShort(double amps, OptionalDouble canInterruptAmps) {}
+    public record WorstShort(OptionalDouble amps, OptionalDouble canInterruptAmps) {
+        /** Whether it is more than can be interrupted. */
+        public boolean tooMuch() {
+            return amps.isPresent()
+                    && canInterruptAmps.isPresent()
+                    && amps.getAsDouble() > canInterruptAmps.getAsDouble();
+        }
+    }
 
     public ProtectorSize {
         wires = List.copyOf(wires);
