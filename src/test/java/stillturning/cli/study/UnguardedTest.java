@@ -75,7 +75,7 @@ class UnguardedTest {
         }
         Ran size = run("size", "mine");
         assertEquals(ExitCode.REQUIREMENT_MISSED, size.code());
-        assertTrue(flat(size).contains("WRONG pump-a-wire, AWG 16, 1.20 m"), size.out());
+        assertTrue(flat(size).contains("WRONG pump a wire, AWG 16, 1.20 m"), size.out());
     }
 
     @Test
