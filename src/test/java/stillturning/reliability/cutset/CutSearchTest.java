@@ -375,6 +375,23 @@ class CutSearchTest {
                 () -> CutSearch.of(3, 5, never, SetSearchWatch.NOBODY));
         assertThrows(
                 IllegalArgumentException.class,
-                () -> CutSearch.of(40000, 1, never, SetSearchWatch.NOBODY));
+                () -> CutSearch.of(32_767, 1, never, SetSearchWatch.NOBODY));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> CutSearch.of(3, 0, never, SetSearchWatch.NOBODY));
+    }
+
+    /** One event less than too many: each is asked about alone, the last one too. */
+    @Test
+    void asManyEventsAsCanBeNumberedAreAllAskedAbout() {
+        int most = 32_766;
+        CutSets sets =
+                CutSearch.of(
+                        most,
+                        1,
+                        set -> set[0] == most - 1 ? SetVerdict.LOST : SetVerdict.LIVES,
+                        SetSearchWatch.NOBODY);
+        assertEquals(List.of(List.of(most - 1)), sets.minimal());
+        assertEquals(most, sets.asked());
     }
 }

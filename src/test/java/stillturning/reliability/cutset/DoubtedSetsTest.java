@@ -1,6 +1,7 @@
 package stillturning.reliability.cutset;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -56,7 +57,20 @@ class DoubtedSetsTest {
                             .sorted()
                             .toList(),
                     "seed " + seed + " trial " + trial);
+            assertEquals(
+                    found.feared(),
+                    IntStream.rangeClosed(1, 3)
+                            .boxed()
+                            .flatMap(size -> ofOrder(found, size).stream())
+                            .toList(),
+                    "seed " + seed + " trial " + trial);
         }
+    }
+
+    private static List<List<Integer>> ofOrder(CutSets found, int size) {
+        List<List<Integer>> sets = found.ofOrder(size);
+        assertTrue(sets.stream().allMatch(set -> set.size() == size));
+        return sets;
     }
 
     private static boolean noneInside(BitSet sets, int mask) {
