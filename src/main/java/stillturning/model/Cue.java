@@ -7,7 +7,8 @@ import java.util.Optional;
  *
  * @param name what the procedures call it
  * @param sign what happens
- * @param shownBy load that must work for him to see it; empty for a lamp or for the noise stopping
+ * @param shownBy load that must work for him to see it, and that measures the voltage if one is
+ *     watched; empty for a lamp or for the noise stopping
  */
 public record Cue(String name, Sign sign, Optional<String> shownBy) {
 
@@ -56,7 +57,10 @@ public record Cue(String name, Sign sign, Optional<String> shownBy) {
         T visit(EngineStops stops);
     }
 
-    /** The voltage of a terminal against the structure stays below a limit (V) for a time (s). */
+    /**
+     * The voltage of a terminal stays below a limit (V) for a time (s): against the minus of the
+     * load that shows it, or against the structure for a lamp of its own.
+     */
     public record LowVolts(Terminal at, double volts, double seconds) implements Sign {
         @Override
         public boolean needsInstrument() {
@@ -79,7 +83,10 @@ public record Cue(String name, Sign sign, Optional<String> shownBy) {
         }
     }
 
-    /** The voltage of a terminal against the structure stays above a limit (V) for a time (s). */
+    /**
+     * The voltage of a terminal stays above a limit (V) for a time (s): against the minus of the
+     * load that shows it, or against the structure for a lamp of its own.
+     */
     public record HighVolts(Terminal at, double volts, double seconds) implements Sign {
         @Override
         public boolean needsInstrument() {

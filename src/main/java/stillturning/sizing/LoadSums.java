@@ -77,6 +77,7 @@ final class LoadSums {
                 sum(average, load -> load.averageAmps(phase.name())),
                 sum(full, load -> load.averageAmps(phase.name()) / load.use().duty()),
                 subject.phases().availableAmps(phase),
+                SetPoint.isHeld(subject.circuit(), average),
                 subject.phases().starting(phase) ? new BatteryOnly(0, 0) : batteryOnly(phase));
     }
 

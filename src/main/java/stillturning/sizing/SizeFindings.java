@@ -3,25 +3,19 @@ package stillturning.sizing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import stillturning.model.Phase;
 import stillturning.model.wiring.Ampacity;
 import stillturning.model.wiring.PublishedLimits;
 import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
-import stillturning.parts.element.Element.Role;
 import stillturning.sizing.CurrentSurvey.TooLate;
-import stillturning.sizing.LowBatteries.Greedy;
 import stillturning.sizing.result.Carried;
 import stillturning.sizing.result.ContactSize;
 import stillturning.sizing.result.CrankingSupply;
 import stillturning.sizing.result.LoadAnalysis;
-import stillturning.sizing.result.LoadAnalysis.ChargeStep;
-import stillturning.sizing.result.LoadAnalysis.PhaseBalance;
 import stillturning.sizing.result.ProtectorSize;
 import stillturning.sizing.result.Rule;
 import stillturning.sizing.result.SizeFinding;
@@ -40,12 +34,6 @@ final class SizeFindings {
             List.of(
                     1.0, 2.0, 3.0, 5.0, 7.5, 10.0, 15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 50.0, 60.0,
                     70.0, 80.0, 100.0, 125.0, 150.0);
-
-    /** A charge that falls by less over a flight is level. */
-    private static final double LEVEL = 0.01;
-
-    /** A battery that gives less is neither charged nor discharged (A). */
-    private static final double LEVEL_AMPS = 0.1;
 
     private static final double ROUNDING_AMPS = 0.005;
 
@@ -86,9 +74,7 @@ final class SizeFindings {
         schedule.mains().forEach(this::main);
         devices.protectors().forEach(this::protector);
         devices.contacts().forEach(this::contact);
-        loads.phases().forEach(p -> balance(p, loads));
-        charge(loads.charge());
-        subject.survey().greedy().forEach(this::charging);
+        findings.addAll(new SourceFindings(subject).of(loads));
         cranking.forEach(this::cranking);
         return findings.stream().sorted(Comparator.comparing(SizeFinding::rule)).toList();
     }
@@ -321,59 +307,6 @@ final class SizeFindings {
                     size.ratedAmps().getAsDouble(),
                     size.carried());
         }
-    }
-
-    private void balance(PhaseBalance balance, LoadAnalysis loads) {
-        if (subject.phases().starting(balance.phase()) || balance.alternatorAmps() <= 0) {
-            return;
-        }
-        Carried when = new Carried(0, balance.phase().name(), "");
-        double taken = balance.average().joinedAmps();
-        double advised = PublishedLimits.ALTERNATOR_SHARE * balance.alternatorAmps();
-        if (taken - balance.average().generatedAmps() > LEVEL_AMPS) {
-            add(Rule.ALTERNATOR, "", taken, balance.average().generatedAmps(), when);
-        } else if (taken > advised && !loads.monitored()) {
-            add(Rule.ALTERNATOR_SHARE, "", taken, advised, when);
-        }
-    }
-
-    private void charge(List<ChargeStep> steps) {
-        Map<String, Double> starts = new HashMap<>();
-        Map<String, ChargeStep> lasts = new LinkedHashMap<>();
-        for (ChargeStep step : steps) {
-            starts.putIfAbsent(step.battery(), step.start());
-            lasts.put(step.battery(), step);
-        }
-        lasts.forEach(
-                (battery, last) -> {
-                    double start = starts.getOrDefault(battery, last.start());
-                    if (last.end() < start - LEVEL) {
-                        add(
-                                charged(battery) ? Rule.CHARGE : Rule.CHARGE_APART,
-                                battery,
-                                last.end(),
-                                start,
-                                Carried.NOTHING);
-                    }
-                });
-    }
-
-    private void charging(Greedy greedy) {
-        add(
-                Rule.CHARGE_CURRENT,
-                greedy.battery(),
-                greedy.amps(),
-                greedy.allowedAmps(),
-                new Carried(0, greedy.phase(), ""));
-    }
-
-    private boolean charged(String battery) {
-        Phase phase = subject.study().goals().failurePhase();
-        AlternatorReach reach =
-                new AlternatorReach(subject.circuit(), subject.survey().rest(phase));
-        return subject.circuit().placed().stream()
-                .filter(p -> p.part().equals(battery) && p.element().role() == Role.BATTERY)
-                .anyMatch(reach::of);
     }
 
     private void cranking(CrankingSupply cranking) {

@@ -21,6 +21,10 @@
  *       alone then, so with nothing broken everything is dark: event 20170702X73412 (NTSB) tells of
  *       it. So each battery whose management limits the charging current is tried at a tenth of its
  *       charge (a guess). Held by {@code LowBatteriesTest}.
+ *   <li><b>A larger alternator mends only what its current limits.</b> One that holds its set point
+ *       gives what the circuit draws at that voltage; a battery that falls all the same is behind
+ *       too much drop, such as a diode's, or wants a higher voltage. {@code SetPoint} asks that of
+ *       the state in which the sum was taken. Held by {@code SizingTest}.
  *   <li><b>A wire that only a slow protector of its class lets grow too hot is one second look.</b>
  *       Where a wire was in the race that a short begins, the failure is played again with every
  *       protector at its slow edge. What then grows too hot is told once for a candidate, with the

@@ -296,6 +296,32 @@ class SizingTest {
         assertTrue(sum.batteryAmps() > 0 && sum.joinedAmps() <= sum.generatedAmps() + 1e-6);
     }
 
+    /**
+     * 13 V less half a volt of diode are less than the 12.7 V of a full lead battery: it gives
+     * until it rests at what is left, though the alternator gives 20 of its 45 A.
+     */
+    @Test
+    void aBatteryBehindADiodeCallsForVoltageAndNotForALargerAlternator() throws UntoldStory {
+        Bench bench = lamp(20, 30, "10", 0.5);
+        bench.part(Shelf.alternator("alternator", 13, 45, false))
+                .join("alternator", "case", "ground", "stud")
+                .join("alternator", "output", "bus", "bar")
+                .join("alternator", "field", "bus", "bar")
+                .bus("far-bus")
+                .diode("diode")
+                .join("bus", "bar", "diode", "in")
+                .join("diode", "out", "far-bus", "bar")
+                .battery("far-battery", 7, 0.04, 1)
+                .join("far-battery", "plus", "far-bus", "bar")
+                .load("radio", Demand.DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .join("radio", "plus", "far-bus", "bar");
+        SizingReport report = size(bench);
+        assertEquals(List.of(), of(report, Rule.CHARGE));
+        assertEquals("far-battery", of(report, Rule.CHARGE_HELD).get(0).part());
+        assertEquals(List.of(), of(report, Rule.ALTERNATOR));
+        assertEquals(1, of(report, Rule.ALTERNATOR_HELD).size());
+    }
+
     @Test
     void whatIsWeighedAndBilledIsWhatTheCandidateHas() throws UntoldStory {
         Bench bench = twoFeeds();

@@ -83,13 +83,19 @@ public record CandidateEntry(
                     CueEntry.LoadStops,
                     CueEntry.EngineStops {
 
-        /** Load that must work for the pilot to see it; a lamp of its own if not written. */
+        /**
+         * Load that must work for the pilot to see it, and against whose minus a voltage is
+         * measured; a lamp of its own if not written, and the structure then.
+         */
         Optional<String> shownBy();
 
         /** A voltage below a limit. */
         @Key("low-voltage")
         record LowVoltage(
-                @Describes("Part or part.terminal.") String at,
+                @Describes(
+                                "Part or part.terminal: measured against the minus of what shows"
+                                        + " it, or the structure.")
+                        String at,
                 @OfDimension(value = Dimension.VOLTAGE, above = "0 V") Given below,
                 @Key("for") @Default("2 s") @OfDimension(value = Dimension.TIME, least = "0 s")
                         Given lasting,
@@ -99,7 +105,10 @@ public record CandidateEntry(
         /** A voltage above a limit. */
         @Key("high-voltage")
         record HighVoltage(
-                @Describes("Part or part.terminal.") String at,
+                @Describes(
+                                "Part or part.terminal: measured against the minus of what shows"
+                                        + " it, or the structure.")
+                        String at,
                 @OfDimension(value = Dimension.VOLTAGE, above = "0 V") Given above,
                 @Key("for") @Default("1 s") @OfDimension(value = Dimension.TIME, least = "0 s")
                         Given lasting,

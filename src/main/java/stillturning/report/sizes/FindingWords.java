@@ -58,7 +58,7 @@ public final class FindingWords {
 
     private static String about(SizeFinding f) {
         return switch (f.rule()) {
-            case ALTERNATOR, ALTERNATOR_SHARE -> "alternators";
+            case ALTERNATOR, ALTERNATOR_HELD, ALTERNATOR_SHARE -> "alternators";
             case MAIN_POWER -> f.part() + " to " + f.other();
             case ENGINE_DUTY,
                     ENGINE_MARGIN,
@@ -77,6 +77,7 @@ public final class FindingWords {
                     CONTACT,
                     CRANKING_COLD,
                     CHARGE,
+                    CHARGE_HELD,
                     CHARGE_APART,
                     CHARGE_CURRENT,
                     HEAT_IF_SLOW,
@@ -124,13 +125,18 @@ public final class FindingWords {
             case CONTACT -> contact(f);
             case ALTERNATOR ->
                     averages(f) + "; alternators give " + allowed + ", batteries the rest";
+            case ALTERNATOR_HELD ->
+                    averages(f)
+                            + "; alternators give "
+                            + allowed
+                            + " and could give more, batteries the rest";
             case ALTERNATOR_SHARE ->
                     averages(f)
                             + ", and nothing watches over it; AC 43.13-1B, 11-35, then advises at"
                             + " most "
                             + allowed
                             + ", 80 %";
-            case CHARGE, CHARGE_APART ->
+            case CHARGE, CHARGE_HELD, CHARGE_APART ->
                     "ends the flight at "
                             + Formats.percent(f.found())
                             + ", having started at "
@@ -301,6 +307,10 @@ public final class FindingWords {
             case CRANKING, CRANKING_COLD -> "thicker battery leads, or a larger battery";
             case CONTACT -> "take larger contacts, or let a relay switch it";
             case ALTERNATOR, ALTERNATOR_SHARE, CHARGE -> "a larger alternator, or less load";
+            case ALTERNATOR_HELD, CHARGE_HELD ->
+                    "alternators hold their set point, and larger ones would give no more: raise it"
+                            + " as far as batteries and loads bear, or drop less on the way, as by"
+                            + " a relay instead of a diode";
             case CHARGE_APART -> "no alternator charges it: charge it before each flight";
             case CHARGE_CURRENT ->
                     "charge it before the flight, or limit what the alternator drives into it";

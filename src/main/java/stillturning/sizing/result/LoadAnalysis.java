@@ -47,10 +47,16 @@ public record LoadAnalysis(
      * @param average intermittent loads at their average
      * @param full every load that may run, at its full current
      * @param alternatorAmps what the alternators can give at that phase's speed (A)
+     * @param setPointHeld whether every alternator holds its set point, loads at their average
      * @param batteryOnly time from the loss of all charging until the engine can no longer run
      */
     public record PhaseBalance(
-            Phase phase, Sum average, Sum full, double alternatorAmps, BatteryOnly batteryOnly) {}
+            Phase phase,
+            Sum average,
+            Sum full,
+            double alternatorAmps,
+            boolean setPointHeld,
+            BatteryOnly batteryOnly) {}
 
     /**
      * A sum over the aircraft.

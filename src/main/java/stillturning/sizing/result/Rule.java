@@ -38,6 +38,8 @@ public enum Rule {
     CONTACT(Gravity.WRONG),
     /** On average the aircraft takes more (A) than the alternators give in that phase (A). */
     ALTERNATOR(Gravity.WRONG),
+    /** The same although the alternators hold their set point, and so could give more. */
+    ALTERNATOR_HELD(Gravity.WRONG),
     /**
      * A protector without which the engine stops carries with nothing wrong (A) nearly all that it
      * is rated for (A).
@@ -55,6 +57,8 @@ public enum Rule {
     ALTERNATOR_SHARE(Gravity.LOOK),
     /** The battery ends the flight with less charge than it started with (both 0 to 1). */
     CHARGE(Gravity.LOOK),
+    /** The same although the alternators hold their set point throughout. */
+    CHARGE_HELD(Gravity.LOOK),
     /** The same of a battery that no alternator is joined to. */
     CHARGE_APART(Gravity.LOOK),
     /**

@@ -30,6 +30,8 @@ final class EngineAndPilot {
     /** What a voltage is about: the network as a whole. */
     private static final String NOBODY = "";
 
+    private static final int STRUCTURE = 0;
+
     private final Plant plant;
     private final Situation now;
     private final Circuit circuit;
@@ -116,7 +118,7 @@ final class EngineAndPilot {
     private CueDevice cue(Cue cue) {
         return new CueDevice(
                 cue,
-                cue.sign().accept(new SensingOf()),
+                cue.sign().accept(new SensingOf(minus(cue.shownBy()))),
                 seen(cue.shownBy()),
                 !dark.contains(cue.name()),
                 now);
@@ -135,13 +137,30 @@ final class EngineAndPilot {
         return display == null ? () -> false : display::works;
     }
 
+    /**
+     * The net that a voltmeter's minus is on: that of the load that shows it, and the structure for
+     * a lamp of its own, whose return no file states.
+     */
+    private int minus(Optional<String> shownBy) {
+        return shownBy.flatMap(load -> Optional.ofNullable(plant.loads().get(load)))
+                .map(display -> display.placed().to())
+                .orElse(STRUCTURE);
+    }
+
     /** What a sign watches, and what to say of it. */
     private final class SensingOf implements Cue.Visitor<Sensing> {
+
+        private final int minus;
+
+        SensingOf(int minus) {
+            this.minus = minus;
+        }
+
         @Override
         public Sensing visit(Cue.LowVolts low) {
             int net = net(low.at());
             return new Sensing(
-                    () -> now.volts(net) - low.volts(),
+                    () -> now.voltsBetween(net, minus) - low.volts(),
                     low.seconds(),
                     () -> low.at().part() + " is below " + EventWords.volts(low.volts()),
                     NOBODY);
@@ -151,7 +170,7 @@ final class EngineAndPilot {
         public Sensing visit(Cue.HighVolts high) {
             int net = net(high.at());
             return new Sensing(
-                    () -> high.volts() - now.volts(net),
+                    () -> high.volts() - now.voltsBetween(net, minus),
                     high.seconds(),
                     () -> high.at().part() + " is above " + EventWords.volts(high.volts()),
                     NOBODY);

@@ -40,6 +40,16 @@ class FindingWordsTest {
         assertTrue(two.endsWith("; so with 1 other wire"), two);
     }
 
+    /** An alternator at its set point gives what is drawn, and a larger one would too. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Rule.class,
+            names = {"ALTERNATOR_HELD", "CHARGE_HELD"})
+    void noLargerAlternatorIsAskedForWhereItsVoltageIsHeld(Rule rule) {
+        String mend = FindingWords.mend(finding(rule, 0.7, 0.9));
+        assertFalse(mend.startsWith("a larger alternator"), mend);
+    }
+
     /** Whatever a rule finds, also what cannot be told in figures. */
     @ParameterizedTest
     @EnumSource(Rule.class)

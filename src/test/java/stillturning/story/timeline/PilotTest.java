@@ -16,6 +16,8 @@ import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
+import stillturning.parts.Load;
+import stillturning.parts.element.Demand;
 import stillturning.parts.element.Demand.DemandKind;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
@@ -223,5 +225,35 @@ class PilotTest {
         Story story = bench.timeline().tell(Failure.levers("nothing", Map.of()), Pilot.PLANNED);
         String words = story.of(StoryEvent.Kind.PILOT).get(0).words();
         assertTrue(words.endsWith("where it stands: the move changes nothing now"), words);
+    }
+
+    /**
+     * 10.5 A through 0.1 ohm lift the minus of display and heater by 1.05 V: the display reads that
+     * much less than the bus has against the structure. A lamp of its own is on the structure.
+     */
+    @Test
+    void anInstrumentMeasuresAgainstItsOwnMinus() throws UntoldStory {
+        Demand half = new Demand(DemandKind.CONSTANT_CURRENT, 0.5, 14);
+        Demand ten = new Demand(DemandKind.CONSTANT_CURRENT, 10, 14);
+        Terminal bar = new Terminal("bus", "bar");
+        Bench bench =
+                flying().bus("far-minus")
+                        .wire("far-return", 3, 0.1)
+                        .join("far-minus", "bar", "far-return", "a")
+                        .join("far-return", "b", "ground", "stud")
+                        .loadWithoutReturn(
+                                new Load(Bench.tag("monitor"), half, Bench.HARDY, List.of("plus")))
+                        .join("monitor", "plus", "bus", "bar")
+                        .join("monitor", "minus", "far-minus", "bar")
+                        .loadWithoutReturn(
+                                new Load(Bench.tag("heater"), ten, Bench.HARDY, List.of("plus")))
+                        .join("heater", "plus", "bus", "bar")
+                        .join("heater", "minus", "far-minus", "bar")
+                        .cue(shown("monitor low", new Cue.LowVolts(bar, 13.2, 0), "monitor"))
+                        .cue(shown("monitor far lower", new Cue.LowVolts(bar, 12.5, 0), "monitor"))
+                        .cue(shown("monitor high", new Cue.HighVolts(bar, 13.8, 0), "monitor"))
+                        .cue("lamp low", new Cue.LowVolts(bar, 13.2, 0))
+                        .cue("lamp high", new Cue.HighVolts(bar, 13.8, 0));
+        assertEquals(List.of("monitor low", "lamp high"), bench.timeline().normal().cuesShowing());
     }
 }

@@ -1,0 +1,116 @@
+package stillturning.sizing;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.model.Phase;
+import stillturning.model.wiring.PublishedLimits;
+import stillturning.parts.element.Element.Role;
+import stillturning.sizing.result.Carried;
+import stillturning.sizing.result.LoadAnalysis;
+import stillturning.sizing.result.LoadAnalysis.ChargeStep;
+import stillturning.sizing.result.LoadAnalysis.PhaseBalance;
+import stillturning.sizing.result.Rule;
+import stillturning.sizing.result.SizeFinding;
+
+/** What is not as it should be with alternators, and with how they charge the batteries. */
+final class SourceFindings {
+
+    /** A charge that falls by less over a flight is level. */
+    private static final double LEVEL = 0.01;
+
+    /** A battery that gives less is neither charged nor discharged (A). */
+    private static final double LEVEL_AMPS = 0.1;
+
+    private final Subject subject;
+    private final List<SizeFinding> findings = new ArrayList<>();
+
+    SourceFindings(Subject subject) {
+        this.subject = subject;
+    }
+
+    List<SizeFinding> of(LoadAnalysis loads) {
+        loads.phases().forEach(p -> balance(p, loads));
+        charge(loads);
+        subject.survey()
+                .greedy()
+                .forEach(
+                        g ->
+                                add(
+                                        Rule.CHARGE_CURRENT,
+                                        g.battery(),
+                                        g.amps(),
+                                        g.allowedAmps(),
+                                        new Carried(0, g.phase(), "")));
+        return findings;
+    }
+
+    private void add(Rule rule, String part, double found, double allowed, Carried when) {
+        findings.add(new SizeFinding(rule, part, "", found, allowed, when, Optional.empty()));
+    }
+
+    private void balance(PhaseBalance balance, LoadAnalysis loads) {
+        if (!isDriven(balance.phase())) {
+            return;
+        }
+        Carried when = new Carried(0, balance.phase().name(), "");
+        double taken = balance.average().joinedAmps();
+        double given = balance.average().generatedAmps();
+        double advised = PublishedLimits.ALTERNATOR_SHARE * balance.alternatorAmps();
+        if (taken - given > LEVEL_AMPS) {
+            add(
+                    balance.setPointHeld() ? Rule.ALTERNATOR_HELD : Rule.ALTERNATOR,
+                    "",
+                    taken,
+                    given,
+                    when);
+        } else if (taken > advised && !loads.monitored()) {
+            add(Rule.ALTERNATOR_SHARE, "", taken, advised, when);
+        }
+    }
+
+    /** Whether the engine turns an alternator, and not the starter the engine. */
+    private boolean isDriven(Phase phase) {
+        return !subject.phases().starting(phase) && subject.phases().availableAmps(phase) > 0;
+    }
+
+    private void charge(LoadAnalysis loads) {
+        Map<String, Double> starts = new HashMap<>();
+        Map<String, ChargeStep> lasts = new LinkedHashMap<>();
+        for (ChargeStep step : loads.charge()) {
+            starts.putIfAbsent(step.battery(), step.start());
+            lasts.put(step.battery(), step);
+        }
+        lasts.forEach(
+                (battery, last) -> {
+                    double start = starts.getOrDefault(battery, last.start());
+                    if (last.end() < start - LEVEL) {
+                        Rule rule = falling(battery, loads);
+                        add(rule, battery, last.end(), start, Carried.NOTHING);
+                    }
+                });
+    }
+
+    private Rule falling(String battery, LoadAnalysis loads) {
+        if (!charged(battery)) {
+            return Rule.CHARGE_APART;
+        }
+        List<PhaseBalance> driven =
+                loads.phases().stream().filter(b -> isDriven(b.phase())).toList();
+        return !driven.isEmpty() && driven.stream().allMatch(PhaseBalance::setPointHeld)
+                ? Rule.CHARGE_HELD
+                : Rule.CHARGE;
+    }
+
+    private boolean charged(String battery) {
+        Phase phase = subject.study().goals().failurePhase();
+        AlternatorReach reach =
+                new AlternatorReach(subject.circuit(), subject.survey().rest(phase));
+        return subject.circuit().placed().stream()
+                .filter(p -> p.part().equals(battery) && p.element().role() == Role.BATTERY)
+                .anyMatch(reach::of);
+    }
+}
