@@ -7,13 +7,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stillturning.bench.Bench;
+import stillturning.model.Cue;
 import stillturning.model.Installation;
 import stillturning.model.Installation.Nature;
+import stillturning.model.LoadNeed;
+import stillturning.model.Terminal;
 import stillturning.parts.Cable;
+import stillturning.parts.Load;
 import stillturning.parts.Tag;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Demand;
@@ -22,6 +27,7 @@ import stillturning.parts.protection.ProtectorCurves;
 import stillturning.sizing.result.BillRow;
 import stillturning.sizing.result.ContactSize;
 import stillturning.sizing.result.LoadAnalysis;
+import stillturning.sizing.result.ProtectorSize;
 import stillturning.sizing.result.Rule;
 import stillturning.sizing.result.SizeFinding;
 import stillturning.sizing.result.SizingReport;
@@ -233,5 +239,63 @@ class ListedSizesTest {
         assertEquals(lost, sum.watts().lost(), 0.1 * lost);
         assertEquals(sum.watts().sources(), sum.watts().loads() + sum.watts().lost(), 1e-9);
         assertEquals(0, sum.watts().equipment(), 1e-9);
+    }
+
+    /** A load is listed with what it takes while it runs, and its share of the phase. */
+    @Test
+    void aLoadIsListedWithItsCurrentItsVoltageAndItsTime() throws UntoldStory {
+        LoadNeed.Use half = new LoadNeed.Use(Set.of("cruise"), 0.5);
+        LoadAnalysis loads = size(lamp("8").use("engine-needs", half, 1)).loads();
+        assertEquals(1, loads.loads().size());
+        LoadAnalysis.LoadRow row = loads.loads().get(0);
+        assertFalse(row.continuous());
+        assertEquals(LAMP_AMPS, row.nominalAmps(), 1e-9);
+        LoadAnalysis.Taken taken = row.at().get("cruise");
+        // an hour of cruise
+        assertEquals(1800, taken.seconds(), 1e-9);
+        // a lead-acid battery of 12 V at rest
+        assertEquals(12.5, taken.volts(), 0.5);
+        assertFalse(loads.monitored(), "nothing here shows a discharge");
+        Bench shown = lamp("8").cue("low", new Cue.LowVolts(new Terminal("bus", "bar"), 12.5, 1));
+        assertTrue(size(shown).loads().monitored());
+    }
+
+    /** What its fast edge surely lets through is no finding. */
+    @Test
+    void anInrushThatTheFuseLetsThroughIsNotTold() throws UntoldStory {
+        LoadNeed.Inrush inrush = new LoadNeed.Inrush(4.9, 0.1);
+        LoadNeed.Use use = new LoadNeed.Use(Set.of("cruise"), 1, false, inrush);
+        SizingReport report = size(lamp("8").use("engine-needs", use, 1));
+        ProtectorSize fuse = report.devices().protectors().get(0);
+        assertEquals(4.9, fuse.inrush().amps(), 1e-12);
+        assertFalse(fuse.inrush().opens());
+        assertTrue(report.findings().stream().noneMatch(f -> f.rule() == Rule.INRUSH));
+    }
+
+    /** Two feeds of 1.9 A share 2 A; the one that is left carries all of it, just not opening. */
+    @Test
+    void aFeedLeftAloneWithMoreThanItsRatingIsTold() throws UntoldStory {
+        Bench bench = lamp("8");
+        bench.load(
+                new Load(
+                        Bench.tag("computer"),
+                        new Demand(Demand.DemandKind.CONSTANT_CURRENT, 2, 12),
+                        Bench.HARDY,
+                        List.of("a", "b")));
+        for (String input : List.of("a", "b")) {
+            bench.breaker("breaker-" + input, 1.9)
+                    .part(wire("wire-" + input, "bench", "20", 1))
+                    .join("bus", "bar", "breaker-" + input, "in")
+                    .join("breaker-" + input, "out", "wire-" + input, "a")
+                    .join("wire-" + input, "b", "computer", input);
+        }
+        List<SizeFinding> told =
+                size(bench).findings().stream()
+                        .filter(f -> f.rule() == Rule.DUTY_AFTER_FAILURE)
+                        .toList();
+        assertEquals(
+                List.of("breaker-a", "breaker-b"), told.stream().map(SizeFinding::part).toList());
+        assertEquals(2, told.get(0).found(), 0.01);
+        assertEquals(1.9, told.get(0).allowed(), 1e-12);
     }
 }
