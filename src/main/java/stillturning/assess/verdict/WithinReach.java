@@ -144,6 +144,7 @@ final class WithinReach {
                                 .thenComparing(tried -> tried.kept.size())
                                 .thenComparing(tried -> -tried.moves.size())
                                 .thenComparing(tried -> tried.story.engine().endurance().seconds())
+                                .thenComparing(tried -> -leftAtVolts(tried.story))
                                 .thenComparing(tried -> -tried.story.happenings().size()));
     }
 
@@ -161,6 +162,18 @@ final class WithinReach {
     private static boolean endsEngineAtOnce(Story story, double soonest) {
         Endurance endurance = story.engine().endurance();
         return endurance.ends() && endurance.seconds() < soonest + AT_ONCE_SECONDS;
+    }
+
+    /**
+     * The highest voltage that a bus is left at (V). Where nothing is written of what loads bear,
+     * to take the runaway off is better than to take the battery off and leave the bus to it.
+     */
+    private static double leftAtVolts(Story story) {
+        return story.traces().stream()
+                .filter(trace -> trace.unit().equals("V") && !trace.points().isEmpty())
+                .mapToDouble(trace -> trace.points().get(trace.points().size() - 1).value())
+                .max()
+                .orElse(0);
     }
 
     private boolean misses(Story story) {

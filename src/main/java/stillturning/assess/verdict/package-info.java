@@ -27,8 +27,9 @@
  *       reach of his seat, every drill and procedure, and pairs of switches where those do not keep
  *       all, begun once a hand can have moved after the first sign; then the last moment at which
  *       the best still keeps what it keeps. What ends the engine at once, or destroys anything
- *       sooner, is no remedy. Turned down: naming the field's switch by rule, which is wrong where
- *       magnets make the field. Held by {@code WithinReachTest}.
+ *       sooner, is no remedy. Of two that do as well, the one that leaves no bus at a high voltage.
+ *       Turned down: naming the field's switch by rule, which is wrong where magnets make the
+ *       field. Held by {@code WithinReachTest}.
  * </ul>
  */
 @NullMarked

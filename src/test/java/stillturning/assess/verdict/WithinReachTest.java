@@ -32,12 +32,16 @@ class WithinReachTest {
 
     /** Of a battery of 20 Ah: at 16.6 V it bears the 4 A of a runaway for a while. */
     private static Bench bench(double radioWithstands) {
+        return bench(radioWithstands, 15);
+    }
+
+    private static Bench bench(double radioWithstands, double amps) {
         return new Bench()
                 .part(Shelf.lead("battery", 20, 0.02, 1))
                 .join("battery", "minus", "ground", "stud")
                 .closedSwitch("battery-switch", "on")
                 .join("battery", "plus", "battery-switch", "in")
-                .part(Shelf.alternator("alternator", 14.2, 15, false))
+                .part(Shelf.alternator("alternator", 14.2, amps, false))
                 .join("alternator", "case", "ground", "stud")
                 .bus("bus")
                 .join("battery-switch", "out", "bus", "bar")
@@ -133,6 +137,20 @@ class WithinReachTest {
         Bench bench = bench(18.5).reach("field-switch", Reach.GROUND);
         String words = remark(bench).orElseThrow().words();
         assertTrue(!words.contains("battery-switch off"), words);
+    }
+
+    /** With another alternator the engine runs on either way; only one takes the voltage away. */
+    @Test
+    void theBatteryIsNotTakenOffWhereTheRunawayCanBe() throws UntoldStory {
+        Bench bench =
+                bench(40, 19)
+                        .part(Shelf.alternator("spare", 13.9, 15, 13.9, Shelf.STEADY))
+                        .join("spare", "case", "ground", "stud")
+                        .join("spare", "output", "bus", "bar")
+                        .join("spare", "field", "bus", "bar");
+        String words = remark(bench).orElseThrow().words();
+        assertTrue(words.startsWith("field-switch off within "), words);
+        assertTrue(words.endsWith("done at once, the engine then runs on"), words);
     }
 
     @Test

@@ -265,8 +265,8 @@ class AlternatorStoryTest {
                         .join("alternator", "case", "ground", "stud")
                         .diode("diode")
                         .join("battery", "plus", "alternator", "field")
-                        .join("battery", "plus", "diode", "anode")
-                        .join("diode", "cathode", "alternator", "output")
+                        .join("battery", "plus", "diode", "in")
+                        .join("diode", "out", "alternator", "output")
                         .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                         .join("computer", "plus", "alternator", "output")
                         .engine(new EngineLogic.One("computer"), true);
