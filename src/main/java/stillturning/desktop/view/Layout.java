@@ -1,5 +1,6 @@
 package stillturning.desktop.view;
 
+import java.util.regex.Pattern;
 import javafx.beans.property.DoubleProperty;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
@@ -24,6 +25,12 @@ public final class Layout {
 
     /** Room on both sides of the words above a column (em). */
     private static final double HEAD_EDGES = 1.4;
+
+    /** The same where columns are narrow. */
+    private static final double NARROW_EDGES = 0.8;
+
+    /** Breadth of a letter above a column (em). */
+    private static final double HEAD_LETTER = 0.5;
 
     private Layout() {}
 
@@ -95,23 +102,38 @@ public final class Layout {
 
     /** Puts words above a column of a table, in as many lines as they need. */
     public static void head(TableColumnBase<?, ?> column, String words) {
-        column.setGraphic(new Head(column, words));
+        column.setGraphic(new Head(column, words, HEAD_EDGES));
+    }
+
+    /** The same above a column in which there is little room beside the words. */
+    public static void narrowHead(TableColumnBase<?, ?> column, String words) {
+        column.getStyleClass().add("narrow-column");
+        column.setGraphic(new Head(column, words, NARROW_EDGES));
+    }
+
+    /** Breadth at which no word above a narrow column is broken (em). */
+    public static double narrowest(String words) {
+        int longest =
+                Pattern.compile(" ").splitAsStream(words).mapToInt(String::length).max().orElse(0);
+        return longest * HEAD_LETTER + NARROW_EDGES;
     }
 
     /** A table asks its heads for their height without telling them how broad they are. */
     private static final class Head extends Label {
         private final TableColumnBase<?, ?> column;
+        private final double edges;
 
-        Head(TableColumnBase<?, ?> column, String words) {
+        Head(TableColumnBase<?, ?> column, String words, double edges) {
             super(words);
             this.column = column;
+            this.edges = edges;
             getStyleClass().add("wrapped-head");
             setWrapText(true);
             column.widthProperty().addListener((of, before, now) -> requestLayout());
         }
 
         private double room() {
-            return Math.max(1, column.getWidth() - HEAD_EDGES * getFont().getSize());
+            return Math.max(1, column.getWidth() - edges * getFont().getSize());
         }
 
         @Override

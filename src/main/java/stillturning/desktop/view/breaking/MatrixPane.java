@@ -37,8 +37,8 @@ import stillturning.report.OutcomeMark;
 /** The matrix of all failures by candidate; a cell opens its story. */
 final class MatrixPane extends VBox {
 
-    private static final double NAME_EMS = 21;
-    private static final double CELL_EMS = 10;
+    private static final double NAME_EMS = 19.5;
+    private static final double CELL_EMS = 9.7;
 
     private final FailureMatrix matrix;
     private final TableView<MatrixLine> table = new TableView<>();

@@ -2,6 +2,7 @@ package stillturning.desktop.view.decide;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import javafx.beans.Observable;
 import javafx.beans.binding.Bindings;
@@ -16,7 +17,6 @@ import javafx.scene.control.TableView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
@@ -25,6 +25,7 @@ import stillturning.desktop.view.ItemCell;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.view.Showing;
+import stillturning.desktop.view.WrappedCell;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
 import stillturning.model.Candidate;
@@ -40,8 +41,11 @@ final class RequirementsPane extends VBox {
 
     private static final double MARGIN = 18;
 
-    /** Least width of a column (em). */
-    private static final double LEAST = 7.5;
+    /** Least width of the titles (em). */
+    private static final double NAME_LEAST = 9.5;
+
+    /** Least width of what is said of a requirement (em). */
+    private static final double SAID_LEAST = 5.9;
 
     /** What a requirement says of a candidate. */
     private record Judged(Appraisal appraisal, RequirementMet met) {
@@ -87,13 +91,15 @@ final class RequirementsPane extends VBox {
 
     private void refill(List<Appraisal> appraisals) {
         List<RequirementMet> asked = appraisals.isEmpty() ? List.of() : appraisals.get(0).met();
+        double all = asked.stream().mapToDouble(met -> least(met.requirement())).sum();
         TableColumn<Appraisal, String> name =
-                column("Candidate", NAME, appraisal -> appraisal.candidate().title());
-        name.setCellFactory(column -> new WrappedCell());
+                column("Candidate", appraisal -> appraisal.candidate().title());
+        name.setCellFactory(column -> new WrappedCell<>());
+        broad(name, letter -> nameWidth(letter, all));
         table.getColumns().clear();
         table.getColumns().add(name);
         for (int i = 0; i < asked.size(); i++) {
-            table.getColumns().add(column(asked.get(i).requirement(), i, asked.size()));
+            table.getColumns().add(column(asked.get(i).requirement(), i, all));
         }
         table.getItems().setAll(asked.isEmpty() ? List.of() : appraisals);
         chosen = Optional.empty();
@@ -101,29 +107,48 @@ final class RequirementsPane extends VBox {
         tell();
     }
 
-    private <T> TableColumn<Appraisal, T> column(
-            String head, double share, Function<Appraisal, T> value) {
+    /** Least width of the column of a requirement (em). */
+    private static double least(String requirement) {
+        return Math.max(SAID_LEAST, Layout.narrowest(requirement));
+    }
+
+    /** Its share, or less where the requirements need the room. */
+    private double nameWidth(double letter, double all) {
+        double width = table.getWidth() - MARGIN;
+        return Math.max(NAME_LEAST * letter, Math.min(NAME * width, width - all * letter));
+    }
+
+    private void broad(TableColumn<?, ?> column, DoubleUnaryOperator width) {
+        column.prefWidthProperty()
+                .bind(
+                        Bindings.createDoubleBinding(
+                                () -> width.applyAsDouble(reason.getFont().getSize()),
+                                table.widthProperty(),
+                                reason.fontProperty()));
+    }
+
+    private static <T> TableColumn<Appraisal, T> column(String head, Function<Appraisal, T> value) {
         TableColumn<Appraisal, T> column = new TableColumn<>(head);
         column.setCellValueFactory(
                 line -> new ReadOnlyObjectWrapper<>(value.apply(line.getValue())));
         column.setSortable(false);
-        column.prefWidthProperty()
-                .bind(
-                        Bindings.createDoubleBinding(
-                                () ->
-                                        Math.max(
-                                                LEAST * reason.getFont().getSize(),
-                                                (table.getWidth() - MARGIN) * share),
-                                table.widthProperty(),
-                                reason.fontProperty()));
         return column;
     }
 
-    private TableColumn<Appraisal, Judged> column(String requirement, int index, int count) {
-        TableColumn<Appraisal, Judged> column =
-                column("", (1 - NAME) / count, appraisal -> judged(appraisal, index));
-        Layout.head(column, requirement);
-        column.getStyleClass().add("narrow-column");
+    /**
+     * @param all least width of the columns of all requirements (em)
+     */
+    private TableColumn<Appraisal, Judged> column(String requirement, int index, double all) {
+        TableColumn<Appraisal, Judged> column = column("", appraisal -> judged(appraisal, index));
+        Layout.narrowHead(column, requirement);
+        broad(
+                column,
+                letter ->
+                        Math.max(
+                                least(requirement) * letter,
+                                (table.getWidth() - MARGIN - nameWidth(letter, all))
+                                        * least(requirement)
+                                        / all));
         column.setCellFactory(c -> new MetCell());
         return column;
     }
@@ -219,26 +244,6 @@ final class RequirementsPane extends VBox {
         private static String text(RequirementMet met) {
             boolean counted = !met.met() && !met.culprits().isEmpty();
             return counted ? "\u2716 by " + met.culprits().size() : word(met);
-        }
-    }
-
-    /** A cell whose words go on in the next line. */
-    private static final class WrappedCell extends TableCell<Appraisal, String> {
-
-        private final Text words = new Text();
-
-        WrappedCell() {
-            words.getStyleClass().add("cell-words");
-            words.wrappingWidthProperty().bind(widthProperty().subtract(16));
-            setPrefHeight(Region.USE_COMPUTED_SIZE);
-        }
-
-        @Override
-        protected void updateItem(@Nullable String text, boolean empty) {
-            super.updateItem(text, empty);
-            words.setText(text == null ? "" : text);
-            setGraphic(empty ? null : words);
-            setAccessibleText(text);
         }
     }
 }

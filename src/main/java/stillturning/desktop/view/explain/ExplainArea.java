@@ -92,24 +92,14 @@ public final class ExplainArea implements Area {
                         choice("Which _guesses matter", explaining.guesses()),
                         Labels.wrapped("takes minutes", NOTE, COST),
                         choice("_Failures together, run-up cards", explaining.together()),
-                        Labels.wrapped(
-                                "with causes and latent failures; takes minutes", NOTE, COST),
+                        Labels.wrapped("and what nobody sees; takes minutes", NOTE, COST),
                         choice("Ground _test of the first", explaining.groundTest()),
-                        Labels.wrapped(
-                                "steps, what must happen and read, blanks; takes a minute",
-                                NOTE,
-                                COST),
+                        Labels.wrapped("a form to fill in; takes a minute", NOTE, COST),
                         choice("What would m_end what is wrong", explaining.mends()),
-                        Labels.wrapped(
-                                "the lightest change for each; takes minutes a candidate",
-                                NOTE,
-                                COST),
+                        Labels.wrapped("lightest changes; minutes a candidate", NOTE, COST),
                         explored(explaining),
-                        Labels.wrapped(
-                                "what Decide found last under Simpler, for the study as it is",
-                                NOTE,
-                                COST));
-        all.getStyleClass().add("explain-group");
+                        Labels.wrapped("what Decide found under Simpler", NOTE, COST));
+        all.getStyleClass().addAll("explain-group", "explain-contents");
         return all;
     }
 
@@ -118,10 +108,7 @@ public final class ExplainArea implements Area {
         VBox all =
                 new VBox(
                         Controls.button("Enter what was _measured", "explain-record", show),
-                        Labels.wrapped(
-                                "results of the ground test, batteries, loads, wires; added to the"
-                                        + " record with their day",
-                                NOTE));
+                        Labels.wrapped("ground test, batteries, loads, wires", NOTE));
         all.getStyleClass().add("explain-group");
         return all;
     }

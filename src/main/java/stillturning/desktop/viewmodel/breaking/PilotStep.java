@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import stillturning.model.Candidate;
 import stillturning.model.Procedure;
+import stillturning.report.Spoken;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
@@ -55,7 +56,10 @@ public record PilotStep(
     /** Every procedure of a candidate, in the order in which a story calls for them. */
     public static List<PilotStep> of(Candidate candidate, Story story) {
         List<PilotStep> steps = new ArrayList<>();
-        candidate.cockpit().procedures().forEach(p -> steps.add(of(p, story)));
+        candidate
+                .cockpit()
+                .procedures()
+                .forEach(p -> steps.add(of(p, story, new Spoken(candidate))));
         steps.sort(
                 (one, other) ->
                         Double.compare(
@@ -64,7 +68,7 @@ public record PilotStep(
         return List.copyOf(steps);
     }
 
-    private static PilotStep of(Procedure procedure, Story story) {
+    private static PilotStep of(Procedure procedure, Story story, Spoken spoken) {
         Optional<String> automatic = procedure.execution().automatic();
         OptionalDouble called =
                 story.of(Kind.CUE).stream()
@@ -83,14 +87,18 @@ public record PilotStep(
                 called.isPresent()
                         ? OptionalDouble.of(done.orElse(called.getAsDouble() + response))
                         : OptionalDouble.empty();
-        return new PilotStep(procedure.name(), words(procedure), automatic, called, due, done);
+        return new PilotStep(
+                procedure.name(), words(procedure, spoken), automatic, called, due, done);
     }
 
-    private static String words(Procedure procedure) {
+    private static String words(Procedure procedure, Spoken spoken) {
         List<String> words = new ArrayList<>();
-        procedure.moves().forEach((lever, position) -> words.add(lever + " " + position));
+        procedure.moves().forEach((lever, position) -> words.add(spoken.move(lever, position)));
         if (!procedure.sheds().isEmpty()) {
-            words.add("switch off " + String.join(", ", procedure.sheds()));
+            words.add(
+                    "switch off "
+                            + String.join(
+                                    ", ", procedure.sheds().stream().map(spoken::of).toList()));
         }
         return String.join("; ", words);
     }

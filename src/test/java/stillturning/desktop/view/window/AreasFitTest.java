@@ -35,6 +35,9 @@ class AreasFitTest {
     private static final Path PICTURES = Path.of("target", "screens", "fit");
     private static final String CANDIDATE = "solid-state-split-engine";
 
+    /** Sheets of Size that are looked at, among them those with the longest words. */
+    private static final int SHEETS = 14;
+
     private final List<String> cut = new ArrayList<>();
     private final Map<String, Integer> pictured = new HashMap<>();
     @TempDir private Path folder;
@@ -83,7 +86,7 @@ class AreasFitTest {
 
     private void size(OnScreen screen, String size) {
         go(screen, Destination.of(AreaName.SIZE));
-        for (int sheet = 0; sheet < 4; sheet++) {
+        for (int sheet = 0; sheet < SHEETS; sheet++) {
             int at = sheet;
             does(
                     screen,
