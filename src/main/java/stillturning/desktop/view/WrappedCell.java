@@ -1,5 +1,6 @@
 package stillturning.desktop.view;
 
+import java.util.Optional;
 import javafx.scene.control.TableCell;
 import javafx.scene.layout.Region;
 import javafx.scene.text.Text;
@@ -19,7 +20,17 @@ public final class WrappedCell<R> extends TableCell<R, String> {
 
     public WrappedCell() {
         words.getStyleClass().add("cell-words");
-        words.wrappingWidthProperty().bind(widthProperty().subtract(EDGES));
+        // the column's width, since a row is measured before its cells have theirs
+        tableColumnProperty()
+                .addListener(
+                        (of, before, now) ->
+                                Optional.ofNullable(now)
+                                        .ifPresent(
+                                                column ->
+                                                        words.wrappingWidthProperty()
+                                                                .bind(
+                                                                        column.widthProperty()
+                                                                                .subtract(EDGES))));
         setPrefHeight(Region.USE_COMPUTED_SIZE);
     }
 

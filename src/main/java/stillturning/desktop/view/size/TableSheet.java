@@ -3,6 +3,7 @@ package stillturning.desktop.view.size;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
@@ -51,6 +52,10 @@ final class TableSheet extends VBox {
         }
         table.getItems().setAll(now.cells());
         table.scrollTo(0);
+        if (!table.getStyleClass().contains(DENSE)) {
+            // rows are measured before columns have their width, and not again by themselves
+            Platform.runLater(table::refresh);
+        }
         notes.getChildren().setAll(now.notes().stream().map(TableSheet::note).toList());
     }
 
