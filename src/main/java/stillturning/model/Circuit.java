@@ -1,6 +1,9 @@
 package stillturning.model;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,15 +14,18 @@ import java.util.Set;
 import stillturning.model.Candidate.Hit;
 import stillturning.parts.Part;
 import stillturning.parts.element.Element;
+import stillturning.parts.element.Element.Passage;
 
 /**
  * Nets and the elements between them. Net 0 is the aircraft's structure.
  *
+ * @param reference net that voltages are told against: 0, or, where no structure leads the returns,
+ *     that of the ground nearest to the first battery's minus
  * @param nets how many nets there are
  * @param placed every element with the nets at its ends, in order of parts
  * @param netOf net of every terminal
  */
-public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netOf) {
+public record Circuit(int nets, int reference, List<Placed> placed, Map<Terminal, Integer> netOf) {
 
     /**
      * An element of a part between two nets.
@@ -47,7 +53,7 @@ public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netO
         for (Part part : candidate.parts()) {
             part.elements().forEach(element -> builder.place(part.id(), element));
         }
-        return builder.build();
+        return builder.build(Reference.of(candidate, builder.placed, builder.netOf));
     }
 
     /**
@@ -73,7 +79,7 @@ public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netO
             }
             next = end;
         }
-        return builder.build();
+        return builder.build(reference);
     }
 
     private static Set<String> struck(Candidate candidate, List<Hit> hits) {
@@ -96,6 +102,11 @@ public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netO
             }
         }
         return elements;
+    }
+
+    /** Whether voltages are told against the aircraft's structure. */
+    public boolean isToldAgainstStructure() {
+        return reference == 0;
     }
 
     /**
@@ -163,8 +174,8 @@ public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netO
                     new Placed(part, element, net(part, element.from()), net(part, element.to())));
         }
 
-        Circuit build() {
-            return new Circuit(nets, placed, netOf);
+        Circuit build(int reference) {
+            return new Circuit(nets, reference, placed, netOf);
         }
 
         private Terminal leader(Terminal terminal) {
@@ -180,6 +191,71 @@ public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netO
                 at = Objects.requireNonNull(leaders.put(at, leader));
             }
             return leader;
+        }
+    }
+
+    /** Finds the net that voltages of a candidate are told against. */
+    private static final class Reference {
+
+        private static final int STRUCTURE = 0;
+
+        private final List<Placed> placed;
+        private final BitSet grounds = new BitSet();
+
+        private Reference(Candidate candidate, List<Placed> placed, Map<Terminal, Integer> netOf) {
+            this.placed = placed;
+            candidate
+                    .all(Part.Role.GROUND)
+                    .map(ground -> netOf.get(new Terminal(ground.id(), ground.entry())))
+                    .forEach(grounds::set);
+        }
+
+        /**
+         * A structure that metal joins to the minus of the first battery; else the ground that the
+         * fewest pieces of metal lie before; else that minus itself.
+         */
+        static int of(Candidate candidate, List<Placed> placed, Map<Terminal, Integer> netOf) {
+            return source(placed, Element.Role.BATTERY)
+                    .or(() -> source(placed, Element.Role.GENERATOR))
+                    .map(source -> new Reference(candidate, placed, netOf).from(source.to()))
+                    .orElse(STRUCTURE);
+        }
+
+        private static Optional<Placed> source(List<Placed> placed, Element.Role role) {
+            return placed.stream().filter(p -> p.element().role() == role).findFirst();
+        }
+
+        private int from(int minus) {
+            int nearest = grounds.get(minus) ? minus : -1;
+            BitSet seen = new BitSet();
+            Deque<Integer> next = new ArrayDeque<>(List.of(minus));
+            seen.set(minus);
+            while (!next.isEmpty()) {
+                int net = next.remove();
+                for (Placed metal : placed) {
+                    int beyond = beyond(metal, net);
+                    if (beyond >= 0 && !seen.get(beyond)) {
+                        seen.set(beyond);
+                        next.add(beyond);
+                        nearest = nearest < 0 && grounds.get(beyond) ? beyond : nearest;
+                    }
+                }
+            }
+            if (seen.get(STRUCTURE)) {
+                return STRUCTURE;
+            }
+            return nearest < 0 ? minus : nearest;
+        }
+
+        /** The other end of a piece of metal, if it begins or ends at a net. */
+        private static int beyond(Placed placed, int net) {
+            if (placed.element().passage() != Passage.BOTH_WAYS) {
+                return -1;
+            }
+            if (placed.from() == net) {
+                return placed.to();
+            }
+            return placed.to() == net ? placed.from() : -1;
         }
     }
 }

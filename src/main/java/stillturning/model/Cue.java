@@ -59,7 +59,7 @@ public record Cue(String name, Sign sign, Optional<String> shownBy) {
 
     /**
      * The voltage of a terminal stays below a limit (V) for a time (s): against the minus of the
-     * load that shows it, or against the structure for a lamp of its own.
+     * load that shows it, or against the circuit's reference for a lamp of its own.
      */
     public record LowVolts(Terminal at, double volts, double seconds) implements Sign {
         @Override
@@ -85,7 +85,7 @@ public record Cue(String name, Sign sign, Optional<String> shownBy) {
 
     /**
      * The voltage of a terminal stays above a limit (V) for a time (s): against the minus of the
-     * load that shows it, or against the structure for a lamp of its own.
+     * load that shows it, or against the circuit's reference for a lamp of its own.
      */
     public record HighVolts(Terminal at, double volts, double seconds) implements Sign {
         @Override

@@ -17,6 +17,12 @@
  *       line serves all pins of a connector. Turned down: a field in every part, which the wires of
  *       a sketch could not have; so {@code fails:} goes by name, as {@code arms:} and {@code
  *       wires:} do. Held by {@code ChancesTest}.
+ *   <li><b>Voltages are told against the place where the returns meet.</b> In metal that is the
+ *       structure. Wood and composite have none: told against a structure that nothing touches,
+ *       each bus had 0 V, every warning of low voltage showed in normal flight, and sizes found no
+ *       load fed. There it is the ground nearest to the first battery's minus ({@code
+ *       Circuit.reference}). Between nets that nothing joins a meter shows 0. Held by {@code
+ *       WoodenAircraftTest}.
  * </ul>
  */
 @NullMarked

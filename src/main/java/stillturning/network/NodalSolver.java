@@ -197,8 +197,8 @@ public final class NodalSolver {
     }
 
     /**
-     * Voltages between pairs of nets at the last solve; 0 where one floats and the other does not,
-     * as a meter shows.
+     * Voltages between pairs of nets at the last solve; 0 where nothing joins the two, as a meter
+     * shows.
      *
      * @param plus nets
      * @param minus as many others
@@ -212,7 +212,7 @@ public final class NodalSolver {
         for (int i = 0; i < count; i++) {
             int one = position[plus[i]];
             int other = position[minus[i]];
-            boolean alike = islands.floating(one) == islands.floating(other);
+            boolean alike = islands.islandOf(one) == islands.islandOf(other);
             into[i] = alike ? volts[one] - volts[other] : 0;
         }
     }
@@ -253,6 +253,16 @@ public final class NodalSolver {
         for (int branch = 0; branch < begins.length; branch++) {
             into[branch] = (volts[begins[branch]] - volts[ends[branch]]) * amps[branch];
         }
+    }
+
+    /**
+     * A number that nets share which a conducting path joined at the last solve.
+     *
+     * @throws IllegalArgumentException if the net is not in the network
+     */
+    public int island(int net) {
+        BranchChecks.index("net", net, topology.nets());
+        return equations.islands().islandOf(topology.position[net]);
     }
 
     /**

@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stillturning.model.Candidate.Hit;
+import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.LoadNeed;
+import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
 import stillturning.model.wiring.MetalLines.MetalLine;
 import stillturning.parts.Alteration.Added;
@@ -37,11 +39,14 @@ final class ProtectorSizing {
     /** So much less than a limit needs no closer look, whatever loads take besides. */
     private static final double FAR_BELOW = 0.9;
 
+    private static final double NO_OHMS_TO_SPEAK_OF = 1e-6;
+
     private final Subject subject;
     private final SurveyDepth reach;
     private final SteadyStates full;
+    private final Optional<Terminal> meeting;
 
-    /** What flows with a net bolted to the structure: one answer for all that ends there. */
+    /** What flows with a net bolted to where returns meet: one answer for all that ends there. */
     private final Map<Integer, Bolted> bolted = new HashMap<>();
 
     /** How many elements end at each net. */
@@ -60,6 +65,7 @@ final class ProtectorSizing {
     ProtectorSizing(Subject subject, SurveyDepth reach) throws UntoldStory {
         this.subject = subject;
         this.reach = reach;
+        this.meeting = meeting(subject.circuit());
         this.full =
                 new SteadyStates(
                         subject.study(),
@@ -154,7 +160,7 @@ final class ProtectorSizing {
         return Math.abs(flow.amps);
     }
 
-    /** Current through it with metal bolted from either of its ends to the structure (A). */
+    /** Current through it with metal bolted from either of its ends to where returns meet (A). */
     private double faultAmps(Placed placed) throws UntoldStory {
         return Math.max(
                 faultAmps(placed, placed.from(), placed.element().from()),
@@ -176,11 +182,25 @@ final class ProtectorSizing {
         return known;
     }
 
-    private static Failure bolted(String part, String end) {
-        FailureMode mode =
-                FailureMode.of(
-                        "bolted",
-                        new Added(new Conductor(BOLT, end, Element.STRUCTURE, BOLTED_OHMS)));
-        return new Failure(part + ": bolted", List.of(new Hit(part, mode)), Map.of());
+    private Failure bolted(String part, String end) {
+        List<Hit> hits = new ArrayList<>(List.of(joined(part, BOLT, end, BOLTED_OHMS)));
+        meeting.ifPresent(
+                m -> hits.add(joined(m.part(), "returns", m.name(), NO_OHMS_TO_SPEAK_OF)));
+        return new Failure(part + ": bolted", hits, Map.of());
+    }
+
+    private static Hit joined(String part, String name, String terminal, double ohms) {
+        Conductor metal = new Conductor(name, terminal, Element.STRUCTURE, ohms);
+        return new Hit(part, FailureMode.of("bolted", new Added(metal)));
+    }
+
+    /** Where the returns meet, if not on the structure. */
+    private static Optional<Terminal> meeting(Circuit circuit) {
+        return circuit.isToldAgainstStructure()
+                ? Optional.empty()
+                : circuit.netOf().entrySet().stream()
+                        .filter(e -> e.getValue() == circuit.reference())
+                        .map(Map.Entry::getKey)
+                        .findFirst();
     }
 }

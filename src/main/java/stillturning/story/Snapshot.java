@@ -40,7 +40,8 @@ public final class Snapshot {
     /**
      * Takes copies of what is given.
      *
-     * @param volts voltage of each net against the structure (V), 0 where it floats
+     * @param volts voltage of each net against the circuit's reference (V), 0 where nothing joins
+     *     them
      * @param amps current of each element from its {@code from} to its {@code to} (A)
      * @param places which of them belongs to which element; never changed afterwards
      * @param charges state of charge of each battery, 0 to 1
@@ -75,7 +76,7 @@ public final class Snapshot {
         return volts.length;
     }
 
-    /** Voltage of a net against the structure (V); 0 where it floats, as a meter shows. */
+    /** Voltage of a net against the circuit's reference (V); 0 where nothing joins them. */
     public double volts(int net) {
         return volts[net];
     }

@@ -10,7 +10,7 @@ import stillturning.model.Terminal;
  *
  * @param amps current of each element from its {@code from} to its {@code to} (A), by part and
  *     element: {@code battery/cell}
- * @param nets voltage of each net against the structure (V)
+ * @param nets voltage of each net (V)
  * @param charges state of charge of each battery, 0 to 1
  */
 public record SteadyState(Map<String, Double> amps, NetVolts nets, Map<String, Double> charges) {
@@ -19,12 +19,21 @@ public record SteadyState(Map<String, Double> amps, NetVolts nets, Map<String, D
      * Voltages of a circuit.
      *
      * @param of net by terminal
-     * @param volts voltage of each net against the structure (V)
+     * @param volts voltage of each net against one of those that it is joined to (V)
+     * @param islands a number that nets share which something joins
      */
-    public record NetVolts(Map<Terminal, Integer> of, List<Double> volts) {
-        private double at(Terminal terminal) {
-            Integer net = of.get(terminal);
-            return net == null ? 0.0 : volts.get(net);
+    public record NetVolts(Map<Terminal, Integer> of, List<Double> volts, List<Integer> islands) {
+        public NetVolts {
+            volts = List.copyOf(volts);
+            islands = List.copyOf(islands);
+        }
+
+        private double between(Terminal from, Terminal to) {
+            Integer one = of.get(from);
+            Integer other = of.get(to);
+            boolean joined =
+                    one != null && other != null && islands.get(one).equals(islands.get(other));
+            return joined ? volts.get(one) - volts.get(other) : 0;
         }
     }
 
@@ -38,12 +47,8 @@ public record SteadyState(Map<String, Double> amps, NetVolts nets, Map<String, D
         return amps.getOrDefault(part + "/" + element, 0.0);
     }
 
-    /** Voltage from one terminal of a part to another (V). */
+    /** Voltage from one terminal of a part to another (V); 0 where nothing joins them. */
     public double volts(String part, String from, String to) {
-        return at(part, from) - at(part, to);
-    }
-
-    private double at(String part, String name) {
-        return nets.at(new Terminal(part, name));
+        return nets.between(new Terminal(part, from), new Terminal(part, to));
     }
 }

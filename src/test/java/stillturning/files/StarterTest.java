@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.assess.exchange.Exchange;
 import stillturning.assess.exchange.Group;
 import stillturning.bench.Effort;
@@ -27,9 +28,17 @@ import stillturning.files.Starter.LoadProtection;
 import stillturning.files.Starter.Nominal;
 import stillturning.files.Starter.StarterAnswers;
 import stillturning.model.Candidate;
+import stillturning.model.Installation;
 import stillturning.model.Study;
 import stillturning.parts.Part;
 import stillturning.parts.element.Element;
+import stillturning.sizing.Sizing;
+import stillturning.sizing.SurveyDepth;
+import stillturning.sizing.result.Rule.Gravity;
+import stillturning.sizing.result.SizingReport;
+import stillturning.story.NormalFlight;
+import stillturning.story.UntoldStory;
+import stillturning.story.timeline.Timeline;
 
 class StarterTest {
 
@@ -107,6 +116,27 @@ class StarterTest {
                         + (answers.counts().computers() - 1) * 1.2
                         + (answers.counts().pumps() - 1) * 5.5;
         assertEquals(amps * 14, cruiseWatts, 1e-9);
+    }
+
+    /** What a new study draws flies as drawn, in wood as in metal. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 15, 64 + 16 + 15})
+    void aNewStudyIsWellWithNothingWrong(int answers) throws UntoldStory {
+        assertEquals(List.of(), Starter.write(folder.resolve("new"), everyAnswer().get(answers)));
+        Study study = StudyReader.read(folder.resolve("new")).study().orElseThrow();
+        for (Candidate candidate : study.candidates()) {
+            NormalFlight normal = new Timeline(study, candidate).normal();
+            assertEquals(List.of(), normal.cuesShowing(), candidate.id());
+            normal.busVolts().forEach((bus, volts) -> assertEquals(14, volts, 0.6, bus));
+            SizingReport sizes =
+                    Sizing.of(study, candidate, Installation.USUAL, SurveyDepth.NOTHING_WRONG);
+            assertEquals(
+                    List.of(),
+                    sizes.findings().stream()
+                            .filter(f -> f.rule().gravity() == Gravity.WRONG)
+                            .toList(),
+                    candidate.id());
+        }
     }
 
     /** Breakers or electronic switching, and nothing else that differs. */

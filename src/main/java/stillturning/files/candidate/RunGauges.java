@@ -152,9 +152,20 @@ final class RunGauges {
                                         + CableSizes.inWords(protection.get()));
             }
         }
-        if (use.backMetres().isPresent() && protection.isEmpty()) {
+        if (use.backMetres().isPresent() && protection.isEmpty() && !endsAtTheStarter()) {
             site.report().remark(new Spot(line.path(), 0), "nothing protects this feed");
         }
+    }
+
+    /** The main circuit of the starter goes without protector by custom: 14 CFR 23.1357. */
+    private boolean endsAtTheStarter() {
+        return site.frame()
+                .aircraft()
+                .engine()
+                .starting()
+                .starter()
+                .filter(line.to().part()::equals)
+                .isPresent();
     }
 
     /** Gauge of each wire. */

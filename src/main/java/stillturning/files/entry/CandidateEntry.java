@@ -85,7 +85,7 @@ public record CandidateEntry(
 
         /**
          * Load that must work for the pilot to see it, and against whose minus a voltage is
-         * measured; a lamp of its own if not written, and the structure then.
+         * measured; a lamp of its own if not written.
          */
         Optional<String> shownBy();
 
@@ -93,8 +93,9 @@ public record CandidateEntry(
         @Key("low-voltage")
         record LowVoltage(
                 @Describes(
-                                "Part or part.terminal: measured against the minus of what shows"
-                                        + " it, or the structure.")
+                                "Part or part.terminal: measured against the minus of what shows it,"
+                                        + " or the structure, or the ground at the battery's minus"
+                                        + " where there is none.")
                         String at,
                 @OfDimension(value = Dimension.VOLTAGE, above = "0 V") Given below,
                 @Key("for") @Default("2 s") @OfDimension(value = Dimension.TIME, least = "0 s")
@@ -106,8 +107,9 @@ public record CandidateEntry(
         @Key("high-voltage")
         record HighVoltage(
                 @Describes(
-                                "Part or part.terminal: measured against the minus of what shows"
-                                        + " it, or the structure.")
+                                "Part or part.terminal: measured against the minus of what shows it,"
+                                        + " or the structure, or the ground at the battery's minus"
+                                        + " where there is none.")
                         String at,
                 @OfDimension(value = Dimension.VOLTAGE, above = "0 V") Given above,
                 @Key("for") @Default("1 s") @OfDimension(value = Dimension.TIME, least = "0 s")

@@ -124,7 +124,9 @@ final class FirstWords {
                 share
                         + changes.get(0)
                         + (others > 0
-                                ? " So does " + counted(others, "other change") + " of one weight."
+                                ? (others == 1 ? " So does " : " So do ")
+                                        + counted(others, "other change")
+                                        + " of one weight."
                                 : ""));
         sentences.add("Weights: " + weights() + ".");
         guesses.ifPresent(tried -> sentences.add(unseating(tried)));

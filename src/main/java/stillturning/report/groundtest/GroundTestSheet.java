@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
-import stillturning.parts.element.Element;
+import stillturning.model.Circuit;
+import stillturning.parts.Part;
 import stillturning.quantity.Formats;
 import stillturning.reliability.groundtest.Configuration;
 import stillturning.reliability.groundtest.GroundTest;
@@ -102,12 +103,19 @@ public final class GroundTestSheet {
 
     /** Lifted off, a ground takes what hangs on it away from the structure, and its volts too. */
     private String voltsAgainst() {
-        return test.candidate().parts().stream()
-                        .flatMap(part -> part.elements().stream())
-                        .anyMatch(e -> List.of(e.from(), e.to()).contains(Element.STRUCTURE))
-                ? " Volts are against the structure: the meter's minus is on it, not on what is"
-                        + " lifted off it."
-                : "";
+        Circuit circuit = test.candidate().circuit();
+        String against =
+                circuit.isToldAgainstStructure()
+                        ? "structure"
+                        : test.candidate()
+                                .all(Part.Role.GROUND)
+                                .filter(g -> circuit.net(g.id(), g.entry()) == circuit.reference())
+                                .map(g -> g.tag().label())
+                                .findFirst()
+                                .orElse("minus of the first battery");
+        return " Volts are against the "
+                + against
+                + ": the meter's minus is on it, not on what is lifted off it.";
     }
 
     private static String allowance(MeasuredQuantity of, String unit) {

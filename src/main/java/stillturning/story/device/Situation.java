@@ -55,6 +55,7 @@ public final class Situation {
     /** Everything that can give way by too much current. */
     public final List<Racer> racers = new ArrayList<>();
 
+    private final int reference;
     private final UnaryOperator<String> zoneOf;
     private final Map<String, Double> celsiusIn = new HashMap<>();
 
@@ -62,16 +63,19 @@ public final class Situation {
     public int layings;
 
     /**
+     * @param reference net that voltages are told against
      * @param zoneOf zone by part
      */
     public Situation(
             NodalSolver solver,
+            int reference,
             Aircraft aircraft,
             Phase phase,
             Setting setting,
             UnaryOperator<String> zoneOf,
             EventLog journal) {
         this.solver = solver;
+        this.reference = reference;
         this.aircraft = aircraft;
         this.phase = phase;
         this.setting = setting;
@@ -79,16 +83,14 @@ public final class Situation {
         this.journal = journal;
     }
 
-    /** Voltage between nets (V); 0 where one floats and the other does not, as a meter shows. */
+    /** Voltage between nets (V); 0 where nothing joins them, as a meter shows. */
     public double voltsBetween(int from, int to) {
-        return solver.floating(from) == solver.floating(to)
-                ? solver.volts(from) - solver.volts(to)
-                : 0;
+        return solver.island(from) == solver.island(to) ? solver.volts(from) - solver.volts(to) : 0;
     }
 
-    /** Voltage of a net against the structure (V). */
+    /** Voltage of a net against what voltages are told against (V). */
     public double volts(int net) {
-        return voltsBetween(net, 0);
+        return voltsBetween(net, reference);
     }
 
     public double amps(int branch) {

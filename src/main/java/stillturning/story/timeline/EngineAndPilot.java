@@ -30,8 +30,6 @@ final class EngineAndPilot {
     /** What a voltage is about: the network as a whole. */
     private static final String NOBODY = "";
 
-    private static final int STRUCTURE = 0;
-
     private final Plant plant;
     private final Situation now;
     private final Circuit circuit;
@@ -138,18 +136,17 @@ final class EngineAndPilot {
     }
 
     /**
-     * The net that a voltmeter's minus is on: that of the load that shows it, and the structure for
-     * a lamp of its own, whose return no file states.
+     * The net that a voltmeter's minus is on: that of the load that shows it, and the circuit's
+     * reference for a lamp of its own, whose return no file states.
      */
     private int minus(Optional<String> shownBy) {
         return shownBy.flatMap(load -> Optional.ofNullable(plant.loads().get(load)))
                 .map(display -> display.placed().to())
-                .orElse(STRUCTURE);
+                .orElse(circuit.reference());
     }
 
     /** What a sign watches, and what to say of it. */
     private final class SensingOf implements Cue.Visitor<Sensing> {
-
         private final int minus;
 
         SensingOf(int minus) {

@@ -76,11 +76,13 @@ record Readings(
     SteadyState flow() {
         Map<String, Double> amps = new LinkedHashMap<>();
         layout.seats.forEach(seat -> amps.put(seat.placed().name(), now.amps(seat.branch())));
-        List<Double> volts =
-                IntStream.range(0, plant.circuit().nets()).mapToObj(now::volts).toList();
+        int nets = plant.circuit().nets();
+        List<Double> volts = IntStream.range(0, nets).mapToObj(now.solver::volts).toList();
+        List<Integer> islands = IntStream.range(0, nets).mapToObj(now.solver::island).toList();
         Map<String, Double> charges = new LinkedHashMap<>();
         plant.cells().forEach(c -> charges.put(c.placed().part(), c.value()));
-        return new SteadyState(amps, new NetVolts(plant.circuit().netOf(), volts), charges);
+        return new SteadyState(
+                amps, new NetVolts(plant.circuit().netOf(), volts, islands), charges);
     }
 
     /** What works and what is fed. */

@@ -70,6 +70,7 @@ final class Run {
         this.now =
                 new Situation(
                         solver,
+                        laid.circuit().reference(),
                         scene.aircraft(),
                         scene.phase(),
                         scene.setting(),

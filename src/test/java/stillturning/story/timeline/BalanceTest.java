@@ -96,6 +96,7 @@ class BalanceTest {
         Situation now =
                 new Situation(
                         new NodalSolver(layout.topology, layout.from, layout.to, laws),
+                        0,
                         study.aircraft(),
                         study.goals().failurePhase(),
                         Setting.with(Pilot.NEVER),

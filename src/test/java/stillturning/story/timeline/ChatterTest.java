@@ -187,6 +187,7 @@ class ChatterTest {
         Situation now =
                 new Situation(
                         solver,
+                        0,
                         study.aircraft(),
                         study.goals().failurePhase(),
                         Setting.with(Pilot.NEVER),

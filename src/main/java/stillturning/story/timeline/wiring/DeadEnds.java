@@ -55,7 +55,7 @@ final class DeadEnds {
         intact.stream()
                 .filter(placed -> placed.element().role() != Element.Role.PATH)
                 .forEach(placed -> speaking.add(placed.part()));
-        watched.set(0);
+        watched.set(circuit.reference());
         Stream<Terminal> buses =
                 candidate.all(Part.Role.BUS).map(bus -> new Terminal(bus.id(), bus.exit()));
         Stream<Terminal> cues =
@@ -87,7 +87,9 @@ final class DeadEnds {
         while (kept.removeIf(placed -> leadsNowhere(placed, joined))) {
             // what led there may now lead nowhere itself
         }
-        return new Trimmed(new Circuit(circuit.nets(), kept, circuit.netOf()), left(kept, hits));
+        return new Trimmed(
+                new Circuit(circuit.nets(), circuit.reference(), kept, circuit.netOf()),
+                left(kept, hits));
     }
 
     private int[] joined(Circuit circuit) {
