@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.assess.NothingBroken;
+import stillturning.bench.Thorough;
 import stillturning.files.StudyReader;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
@@ -75,6 +76,7 @@ class GivenUpCasesTest {
     }
 
     /** Every candidate keeps its place, and no failure of these is untold. */
+    @Thorough
     @ParameterizedTest
     @ValueSource(strings = {"floating-converter", "chattering-converter", "isolator"})
     void everyCandidateIsRankedWithEveryStoryTold(String name) {

@@ -20,6 +20,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import stillturning.bench.Thorough;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.LoadNeed;
@@ -220,6 +221,7 @@ class PrintedMovesTest {
      * Every procedure after every single failure that calls for it. What the failure does by itself
      * is not the procedure's.
      */
+    @Thorough
     @Test
     void everyProcedureIsPlayedAfterEveryFailureThatCallsForIt() throws UntoldStory {
         int played = 0;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
+import stillturning.bench.Thorough;
 import stillturning.files.StudyReader;
 import stillturning.model.Study;
 
@@ -43,6 +44,7 @@ class ThreadsTest {
         assertEquals(found.get(0), found.get(1));
     }
 
+    @Thorough
     @Test
     void whatDoesWorseElsewhereDoesNotDependOnIt() throws Exception {
         Assessment basis = Assess.of(STUDY);

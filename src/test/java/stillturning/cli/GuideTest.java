@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.bench.Effort;
+import stillturning.bench.Thorough;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
 import stillturning.report.guide.Guide;
@@ -62,6 +63,7 @@ class GuideTest {
                 .count();
     }
 
+    @Thorough
     @ParameterizedTest
     @MethodSource("quickPages")
     void examplesAreWhatTheProgramPrintsToday(GuidePage page) throws IOException {

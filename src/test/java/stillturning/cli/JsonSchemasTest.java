@@ -116,6 +116,7 @@ class JsonSchemasTest {
         }
     }
 
+    @Thorough
     @Test
     void rangesKeepToTheirSchemaInsideTheStoriesThatTheyBelongTo() {
         String stories =
@@ -136,6 +137,7 @@ class JsonSchemasTest {
         }
     }
 
+    @Thorough
     @Test
     void whatFailuresDoTogetherKeepsToItsSchemas() {
         String[] kept = {"--resume", here.resolve("kept.json").toString()};
@@ -158,6 +160,7 @@ class JsonSchemasTest {
     }
 
     /** A third of the capacity, as {@code SinceTest} has it told in words. */
+    @Thorough
     @Test
     void whatChangedKeepsToItsSchema() {
         Path now = Session.in(here).copyOfFirstSteps("now");

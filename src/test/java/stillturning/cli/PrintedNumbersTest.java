@@ -73,7 +73,7 @@ class PrintedNumbersTest {
                         "isolator",
                         "chattering-converter",
                         "floating-converter")
-                .limit(Effort.cases(3, 6));
+                .limit(Effort.cases(1, 6));
     }
 
     @ParameterizedTest

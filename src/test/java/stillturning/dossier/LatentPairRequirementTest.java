@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
+import stillturning.bench.Thorough;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.model.Study;
@@ -45,6 +46,7 @@ class LatentPairRequirementTest {
     }
 
     // By the layout's own text: each b input has a fuse that nobody misses while a is there.
+    @Thorough
     @Test
     void theSecondFeedsFuseIsOneAndTheBreakerThatShowsItIsNamed(@TempDir Path folder)
             throws IOException {

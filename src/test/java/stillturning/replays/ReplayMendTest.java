@@ -12,6 +12,7 @@ import stillturning.assess.Scrutiny;
 import stillturning.assess.requirement.Survey;
 import stillturning.assess.verdict.Outcome;
 import stillturning.bench.Effort;
+import stillturning.bench.Thorough;
 import stillturning.files.move.Drawn;
 
 /**
@@ -29,6 +30,7 @@ class ReplayMendTest {
                 .toList();
     }
 
+    @Thorough
     @ParameterizedTest
     @MethodSource("asked")
     void aChangeThatPreventsItIsAmongTheFirst(Replay replay) {

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import stillturning.bench.Thorough;
 import stillturning.model.EngineLogic;
 import stillturning.parts.switching.Switch.Throw;
 import stillturning.structure.StructureFindings.SinglePoint;
@@ -16,6 +17,7 @@ class LargeCandidatesTest {
 
     private static final Duration LONG_WAIT = Duration.ofSeconds(60);
 
+    @Thorough
     @Test
     void aChainOfFiveThousandPartsIsFiveThousandSinglePoints() {
         Rig rig = new Rig().battery("battery").load("pump", "plus").allOf("pump");

@@ -24,6 +24,7 @@ import stillturning.assess.front.SearchWatch;
 import stillturning.assess.front.Space;
 import stillturning.assess.front.TrialResult;
 import stillturning.bench.Effort;
+import stillturning.bench.Thorough;
 import stillturning.model.Candidate;
 import stillturning.model.EngineLogic;
 import stillturning.parts.Part;
@@ -304,6 +305,7 @@ class WholeFrontTest {
         return front;
     }
 
+    @Thorough
     @ParameterizedTest
     @MethodSource("families")
     void theSearchFindsWhatLookingAtEveryMemberFinds(Family family) throws Exception {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.Thorough;
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
@@ -32,6 +33,7 @@ class BetweenTest {
     }
 
     /** On the first evening: what {@code new} wrote, asked as it says. */
+    @Thorough
     @Test
     void breakersOrElectronicSwitchingCanBeAskedOfANewStudy() {
         Session.in(here)

@@ -165,6 +165,7 @@ class DecideCommandTest {
         assertTrue(page.contains("href=\"#guesses\""), "nothing leads there");
     }
 
+    @Thorough
     @Test
     void runUpChecksAreCountedWhereAskedAndElsewhereItSaysHowToAsk() {
         Session.in(here).copyOfFirstSteps("small");

@@ -55,6 +55,7 @@ class ExplainCommandTest {
         assertTrue(page.contains(Cautions.inFull(true).get(0)));
     }
 
+    @Thorough
     @Test
     void aPageOfItsOwnIsReplacedByTheSameBytes() throws IOException {
         Session.in(here).run("explain", "small");
@@ -98,6 +99,7 @@ class ExplainCommandTest {
         assertTrue(missing.err().contains("; make it, or name another file with --pdf"));
     }
 
+    @Thorough
     @Test
     void jsonIsThatOfTheRanking() {
         String json = Session.in(here).run("explain", "small", "--json").out();
@@ -139,6 +141,7 @@ class ExplainCommandTest {
         return Session.in(here).run(words.toArray(String[]::new));
     }
 
+    @Thorough
     @Test
     void theDocumentSaysWhatTheJsonSays() throws IOException {
         Ran ran = onPaper("small.pdf");
@@ -161,6 +164,7 @@ class ExplainCommandTest {
     }
 
     /** Measured on one day, and shown beside what was predicted on page and paper. */
+    @Thorough
     @Test
     void whatWasMeasuredStandsBesideWhatWasPredicted() throws IOException {
         String[] record = {"record", "small", "--candidate", "one-bus"};

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.Thorough;
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
@@ -42,6 +43,7 @@ class SinceTest {
     /**
      * A third of the capacity: every endurance on the battery falls, and the requirement with it.
      */
+    @Thorough
     @Test
     void aSmallerBatteryIsToldWithWhatFollows() {
         Path file = now.resolve("one-bus.yaml");
@@ -67,6 +69,7 @@ class SinceTest {
     }
 
     /** A copy of one file is enough where only that was changed. */
+    @Thorough
     @Test
     void aCopyOfOneFileStandsForTheStateBefore() throws Exception {
         Path copy = here.resolve("kept").resolve("one-bus.yaml");

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stillturning.assess.Assess;
+import stillturning.bench.Thorough;
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
@@ -51,6 +52,7 @@ class ExploreCommandTest {
     }
 
     /** The claims about a layout are those of its file, read and assessed by itself. */
+    @Thorough
     @Test
     void whatIsFoundIsTheSameWhereItWentOnAndIsWhatItsSavedFileComesTo() throws Exception {
         String whole = run("--layouts", "6", "--json").out();

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.Thorough;
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
@@ -42,6 +43,7 @@ class ExploredChapterTest {
         return Files.readString(here.resolve("page.html"));
     }
 
+    @Thorough
     @Test
     void whatIsKeptIsToldAgainAndOnlyWhereItIsAskedFor() throws Exception {
         Ran found =

@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.Thorough;
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
@@ -81,6 +82,7 @@ class GroundTestCommandTest {
         assertTrue(Files.exists(folder));
     }
 
+    @Thorough
     @Test
     void thePageAndTheDocumentHoldThePlanOfTheFirstInTheRanking() throws IOException {
         Ran ran = Session.in(here).run("explain", "small", "--ground-test", "--html", "page.html");

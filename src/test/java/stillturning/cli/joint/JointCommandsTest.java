@@ -78,6 +78,7 @@ class JointCommandsTest {
         assertFalse(ran.out().toLowerCase(Locale.ROOT).contains("safe"), ran.out());
     }
 
+    @Thorough
     @Test
     void latentFailuresThatEndNothingAreCountedUnlessAllAreAskedFor() {
         String[] one = {"--candidate", "one-bus", "--resume", KEPT};
@@ -102,6 +103,7 @@ class JointCommandsTest {
                 .forEach(line -> assertTrue(line.length() <= 100, line));
     }
 
+    @Thorough
     @Test
     void workThatWasKeptBringsTheSameAndIsNotDoneAgain() throws IOException {
         String[] words = {"break", "small", "--pairs", "--resume", KEPT};

@@ -25,6 +25,7 @@ import stillturning.assess.suggest.Suggestion;
 import stillturning.assess.suggest.Wanted;
 import stillturning.assess.verdict.Outcome;
 import stillturning.bench.Effort;
+import stillturning.bench.Thorough;
 import stillturning.dossier.NamedFailures;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
@@ -147,6 +148,7 @@ class DemoMendsTest {
         return known().limit(Effort.cases(1, Integer.MAX_VALUE));
     }
 
+    @Thorough
     @ParameterizedTest
     @MethodSource("someKnown")
     void itIsMendedByWhatABuilderWouldDo(Known known) throws Exception {

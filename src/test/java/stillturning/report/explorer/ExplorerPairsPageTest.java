@@ -118,6 +118,7 @@ class ExplorerPairsPageTest {
         return all.subList(1, all.size());
     }
 
+    @Thorough
     @Test
     void everyPairIsMarkedAsTheSearchFoundIt() {
         int pairs = 0;

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Effort;
+import stillturning.bench.Thorough;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
@@ -28,6 +29,7 @@ class AlikeFailuresTest {
     private static final Study SANDPIPER =
             StudyReader.read(Path.of("architectures", "sandpiper")).study().orElseThrow();
 
+    @Thorough
     @Test
     void whatIsToldOnceHoldsForAllThatLeaveTheSame() throws UntoldStory {
         int spared = 0;
@@ -38,6 +40,7 @@ class AlikeFailuresTest {
         assertTrue(spared > 200, spared + " failures need no telling");
     }
 
+    @Thorough
     @Test
     void inAircraftDrawnByLotToo() throws UntoldStory {
         int spared = 0;

@@ -32,6 +32,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
+import stillturning.bench.Thorough;
 import stillturning.desktop.view.Theme;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.desktop.viewmodel.explain.OpenStudy;
@@ -82,6 +83,7 @@ class ExplainAreaTest {
         return robot.lookup(id).queryAs(Label.class).getText();
     }
 
+    @Thorough
     @Test
     void aTypedRationaleStandsOnThePageWhichIsShownAndKept(FxRobot robot)
             throws TimeoutException, IOException {
@@ -115,6 +117,7 @@ class ExplainAreaTest {
         assertEquals(Files.readString(Path.of(opened.get(0))), Files.readString(chosen));
     }
 
+    @Thorough
     @Test
     void aStrangersFileIsAskedForInTheAreaItselfAndWithoutAPrinterAWayIsTold(FxRobot robot)
             throws TimeoutException, IOException {

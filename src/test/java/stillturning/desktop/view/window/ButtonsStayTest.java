@@ -99,6 +99,7 @@ class ButtonsStayTest {
         assertEquals(Map.of(), moved());
     }
 
+    @Thorough
     @Test
     void whileSizesAreMadeAgain() {
         go(AreaName.SIZE);
@@ -114,6 +115,7 @@ class ButtonsStayTest {
         assertEquals(Map.of(), moved());
     }
 
+    @Thorough
     @Test
     void whileSimplerLayoutsAreLookedFor() {
         go(AreaName.DECIDE);

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.Thorough;
 import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
@@ -307,6 +308,7 @@ class DrawSceneTest {
         assertEquals(part, title());
     }
 
+    @Thorough
     @Test
     void aLoadOfTheStudyCanBeLeftOutInstead() {
         OnScreen.on(

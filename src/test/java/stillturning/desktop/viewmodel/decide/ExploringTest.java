@@ -39,6 +39,7 @@ class ExploringTest {
         exploring = new Exploring(open.desk(), offers, new SearchLimits(2, 24));
     }
 
+    @Thorough
     @Test
     void theFrontIsPicturedAmongTheCandidatesAndItsPointsOpenDrawings() {
         assertTrue(exploring.words().get().contains("From every candidate"));

@@ -31,6 +31,7 @@ class LongAnswersTest {
         return answering.blocks().get().toString().contains(words);
     }
 
+    @Thorough
     @Test
     void runUpChecksAreCountedOnWish() {
         assertTrue(further.uncounted().get());

@@ -63,6 +63,7 @@ class ExplainingTest {
         return explaining().page().get().orElseThrow().html();
     }
 
+    @Thorough
     @Test
     void thePageIsThatOfTheCommandLineToTheByte() {
         assertEquals(study.pageOfTheCommandLine(), written());
@@ -70,6 +71,7 @@ class ExplainingTest {
         assertEquals("", explaining().advice().get());
     }
 
+    @Thorough
     @Test
     void whatIsNotChosenIsLeftOut() {
         String full = written();
@@ -81,6 +83,7 @@ class ExplainingTest {
         assertFalse(short0.contains("id=\"sizes\""));
     }
 
+    @Thorough
     @Test
     void theRationaleIsOneNamedChangeAndStandsOnThePageAtOnce() {
         Rationale rationale = explaining().rationale();
@@ -99,6 +102,7 @@ class ExplainingTest {
         assertTrue(study.text().startsWith("# First steps: the smallest study"));
     }
 
+    @Thorough
     @Test
     void aPageAskedForRightAfterAChangeTellsTheChange() {
         written();

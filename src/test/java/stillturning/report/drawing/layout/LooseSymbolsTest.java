@@ -10,6 +10,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import stillturning.bench.Thorough;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.diagram.Diagram;
@@ -75,6 +76,7 @@ class LooseSymbolsTest {
     }
 
     /** Wherever something is dropped, nothing lies on anything, and all of it is on the paper. */
+    @Thorough
     @Test
     void noPlaceIsTakenTwice() {
         Random random = new Random(11);
