@@ -2,13 +2,17 @@ package stillturning.report;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import stillturning.assess.SheddingEndurances;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.quantity.Formats;
+import stillturning.story.DarkSpell;
 import stillturning.story.Endurance;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
@@ -95,14 +99,39 @@ public final class StoryFacts {
 
     private static List<StoryFact> losses(Verdict verdict) {
         List<StoryFact> facts = new ArrayList<>();
-        List<String> dark = new ArrayList<>(verdict.losses().engineLoads());
-        dark.addAll(verdict.losses().otherLoads());
         String when = verdict.planned().aftermath().actedPilot() ? BEFORE_PILOT : AT_FIRST;
-        facts.add(new StoryFact("dark " + when, listed(dark)));
+        facts.add(new StoryFact("dark " + when, listed(dark(verdict))));
         if (!verdict.losses().feeds().isEmpty()) {
             facts.add(new StoryFact("feeds lost " + when, feeds(verdict.losses().feeds())));
         }
         return facts;
+    }
+
+    /** What stays dark by its name; what came back before the pilot acts with how long it was. */
+    private static List<String> dark(Verdict verdict) {
+        Map<String, DarkSpell> spells = DarkSpell.beforeThePilotActs(verdict.planned());
+        Set<String> loads = new LinkedHashSet<>(verdict.losses().engineLoads());
+        loads.addAll(verdict.losses().otherLoads());
+        loads.addAll(spells.keySet());
+        return loads.stream()
+                .map(
+                        load ->
+                                load
+                                        + Optional.ofNullable(spells.get(load))
+                                                .map(StoryFacts::was)
+                                                .orElse(""))
+                .toList();
+    }
+
+    private static String was(DarkSpell dark) {
+        if (dark.until().isEmpty()) {
+            return "";
+        }
+        double until = dark.until().getAsDouble();
+        String began = EventLines.time(dark.from());
+        return dark.times() > 1
+                ? " (" + dark.times() + " times, " + began + " to " + EventLines.time(until) + ")"
+                : " (for " + EventLines.time(until - dark.from()) + " at " + began + ")";
     }
 
     /** With the outcome, where it is another than that of the pilot as planned. */

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import stillturning.model.Candidate.Hit;
+import stillturning.model.failure.FailureCatalogue;
 import stillturning.model.wiring.Ampacity;
 import stillturning.model.wiring.PublishedLimits;
 import stillturning.parts.Part;
@@ -25,6 +27,7 @@ import stillturning.sizing.result.WireSchedule;
 import stillturning.sizing.result.WireSchedule.LoadCircuit;
 import stillturning.sizing.result.WireSchedule.MainCircuit;
 import stillturning.sizing.result.WireSize;
+import stillturning.story.SteadyState;
 
 /** Compares every number with its limit. */
 final class SizeFindings {
@@ -36,6 +39,9 @@ final class SizeFindings {
                     70.0, 80.0, 100.0, 125.0, 150.0);
 
     private static final double ROUNDING_AMPS = 0.005;
+
+    /** Nearer than this to the structure's voltage, a wire drives no short (V). */
+    private static final double GROUNDED_VOLTS = 1;
 
     /** The starter's highest current and the steady one differ by less. A guess. */
     private static final double MOST_OF_IT = 0.9;
@@ -113,6 +119,30 @@ final class SizeFindings {
                         thicker(size)));
     }
 
+    /**
+     * The part whose short drives a current through a wire at the structure's voltage, as a return:
+     * that a wire like this chafes itself drives nothing. Empty for any other wire.
+     */
+    private String driving(Carried shorted, String wire) {
+        if (!isGrounded(wire)) {
+            return "";
+        }
+        return FailureCatalogue.singlesOf(subject.candidate()).stream()
+                .filter(failure -> failure.name().equals(shorted.failure()))
+                .flatMap(failure -> failure.hits().stream())
+                .map(Hit::part)
+                .filter(part -> !part.equals(wire))
+                .findFirst()
+                .orElse("");
+    }
+
+    private boolean isGrounded(String wire) {
+        SteadyState flow = subject.survey().rest(subject.study().goals().failurePhase());
+        return subject.candidate().part(wire).stream()
+                .flatMap(part -> part.terminals().stream())
+                .allMatch(at -> Math.abs(flow.voltsAt(wire, at)) < GROUNDED_VOLTS);
+    }
+
     private void shorted(WireSize size) {
         String id = size.wire().id();
         String guard = size.guard().map(WireSize.WireGuard::part).orElse("");
@@ -126,7 +156,7 @@ final class SizeFindings {
                     new SizeFinding(
                             opens ? Rule.HEAT : bare,
                             id,
-                            guard,
+                            opens || bare == Rule.UNPROTECTED ? guard : driving(shorted, id),
                             shorted.amps(),
                             size.can().amps(),
                             shorted,

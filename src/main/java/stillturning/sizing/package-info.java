@@ -25,6 +25,8 @@
  *       gives what the circuit draws at that voltage; a battery that falls all the same is behind
  *       too much drop, such as a diode's, or wants a higher voltage. {@code SetPoint} asks that of
  *       the state in which the sum was taken. Held by {@code SizingTest}.
+ *   <li><b>A return is told whose short it carries.</b> At the structure's voltage its own chafing
+ *       shares a current with the structure and drives none. Held by {@code StarterMainTest}.
  *   <li><b>A wire that only a slow protector of its class lets grow too hot is one second look.</b>
  *       Where a wire was in the race that a short begins, the failure is played again with every
  *       protector at its slow edge. What then grows too hot is told once for a candidate, with the

@@ -15,6 +15,8 @@ import stillturning.model.Terminal;
  */
 public record SteadyState(Map<String, Double> amps, NetVolts nets, Map<String, Double> charges) {
 
+    private static final int STRUCTURE = 0;
+
     /**
      * Voltages of a circuit.
      *
@@ -31,8 +33,11 @@ public record SteadyState(Map<String, Double> amps, NetVolts nets, Map<String, D
         private double between(Terminal from, Terminal to) {
             Integer one = of.get(from);
             Integer other = of.get(to);
-            boolean joined =
-                    one != null && other != null && islands.get(one).equals(islands.get(other));
+            return one == null || other == null ? 0 : between(one, other);
+        }
+
+        private double between(int one, int other) {
+            boolean joined = islands.get(one).equals(islands.get(other));
             return joined ? volts.get(one) - volts.get(other) : 0;
         }
     }
@@ -50,5 +55,11 @@ public record SteadyState(Map<String, Double> amps, NetVolts nets, Map<String, D
     /** Voltage from one terminal of a part to another (V); 0 where nothing joins them. */
     public double volts(String part, String from, String to) {
         return nets.between(new Terminal(part, from), new Terminal(part, to));
+    }
+
+    /** Voltage of a terminal against the structure (V); 0 where nothing joins them. */
+    public double voltsAt(String part, String terminal) {
+        Integer net = nets.of.get(new Terminal(part, terminal));
+        return net == null ? 0 : nets.between(net, STRUCTURE);
     }
 }

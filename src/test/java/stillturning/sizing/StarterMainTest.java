@@ -82,6 +82,16 @@ class StarterMainTest {
         assertEquals(Set.of("coil-wire"), named(findings, Rule.UNPROTECTED));
     }
 
+    /** The strap lies at the structure's voltage: what it carries is of a short elsewhere. */
+    @Test
+    void aReturnIsToldWhoseShortItCarriesAndALeadItsOwn() throws UntoldStory {
+        Map<String, String> driving =
+                sizes().findings().stream()
+                        .filter(f -> f.rule() == Rule.UNPROTECTED_BY_CUSTOM)
+                        .collect(Collectors.toMap(SizeFinding::part, SizeFinding::other));
+        assertEquals(Map.of("lead", "", "start-lead", "", "strap", "lead"), driving);
+    }
+
     private static Set<String> named(List<SizeFinding> findings, Rule rule) {
         return findings.stream()
                 .filter(f -> f.rule() == rule)

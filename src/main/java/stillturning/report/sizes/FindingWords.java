@@ -316,7 +316,13 @@ public final class FindingWords {
                     "charge it before the flight, or limit what the alternator drives into it";
             case DUTY_AFTER_FAILURE -> "know that it may open then";
             case UNRATED -> "find out its rating";
-            case UNPROTECTED_BY_CUSTOM -> "keep it short, tied down, and away from edges";
+            case UNPROTECTED_BY_CUSTOM ->
+                    f.other().isEmpty()
+                            ? "keep it short, tied down, and away from edges"
+                            : "prevent that short, which is in "
+                                    + f.other()
+                                    + "; at the structure's voltage this wire drives none by"
+                                    + " chafing";
         };
     }
 

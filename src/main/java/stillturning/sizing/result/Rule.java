@@ -72,6 +72,7 @@ public enum Rule {
     UNRATED(Gravity.LOOK),
     /**
      * A run that is unprotected by custom: battery lead or starter main; current (A), limit (A).
+     * The other part is the one whose short drives the current, where that is not the wire's own.
      */
     UNPROTECTED_BY_CUSTOM(Gravity.NOTE);
 

@@ -40,6 +40,13 @@ class FindingWordsTest {
         assertTrue(two.endsWith("; so with 1 other wire"), two);
     }
 
+    /** A return that chafes on metal at its own voltage shares a current and drives none. */
+    @Test
+    void aReturnIsNotToldToKeepOffMetal() {
+        String mend = FindingWords.mend(finding(Rule.UNPROTECTED_BY_CUSTOM, 600, 210));
+        assertTrue(mend.startsWith("prevent that short, which is in pump-breaker"), mend);
+    }
+
     /** An alternator at its set point gives what is drawn, and a larger one would too. */
     @ParameterizedTest
     @EnumSource(
