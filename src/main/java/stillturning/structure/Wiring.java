@@ -221,7 +221,10 @@ final class Wiring {
 
         @Override
         public List<GraphLine> visit(Generator generator) {
-            OptionalInt field = need(placed.part(), generator.field());
+            OptionalInt field =
+                    generator.needsField()
+                            ? need(placed.part(), generator.field())
+                            : OptionalInt.of(NOTHING);
             GraphLineKind kind =
                     generator.needsBattery()
                             ? GraphLineKind.GENERATOR_BESIDE_BATTERY

@@ -77,6 +77,9 @@ final class RemovedPart implements Finder {
 
     /** What a contactor fed then hangs on what fed it. */
     private static Stream<Move> contactor(Drawn drawn, String contactor) {
+        if (drawn.outline().runs().stream().noneMatch(run -> leaves(run, contactor))) {
+            return Stream.empty();
+        }
         Optional<OutlineRun> in =
                 drawn.links().stream()
                         .filter(link -> Runs.to(link).equals(contactor))

@@ -36,6 +36,20 @@ final class Runs {
                 .findFirst();
     }
 
+    /** Whether a run starts at this terminal of a part, which it need not name. */
+    static boolean startsAtUsual(OutlineRun run, String terminal) {
+        return isUsual(run, "from", terminal);
+    }
+
+    /** Whether a link ends at this terminal of a part, which it need not name. */
+    static boolean endsAtUsual(OutlineRun run, String terminal) {
+        return isUsual(run, "to", terminal);
+    }
+
+    private static boolean isUsual(OutlineRun run, String word, String terminal) {
+        return end(run, word).flatMap(NamedPart::terminal).orElse(terminal).equals(terminal);
+    }
+
     /** Parts that a run leads through, in order. */
     static List<String> through(OutlineRun run) {
         return run.line().anchors().stream()

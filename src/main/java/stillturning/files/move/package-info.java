@@ -14,6 +14,12 @@
  *       by {@code EveryMoveTest}.
  *   <li><b>New things are of the catalogue's classes, and say guess.</b> Lengths are left out, so
  *       that they follow from the zones, and gauges are sized by the reader.
+ *   <li><b>What takes a runaway off depends on what makes the field.</b> A winding without current
+ *       makes none, so a guard in its line is enough. Magnets stay, and a regulator that is shorted
+ *       asks for no supply, so the output is opened by a relay. The guard and the switch of the
+ *       supply hold it in, and the regulator is fed past them: else it would fall silent with the
+ *       switch, and hide a relay that is welded. Common practice, no published source. Turned down:
+ *       one line for both. Held by {@code OverVoltageTest}.
  *   <li><b>Each kind of move is a class of its own</b> ({@code Finder}), which knows the others
  *       not. Their order is that of the list in {@code Moves}, and of the file within each.
  * </ul>

@@ -10,7 +10,8 @@ import stillturning.parts.element.curve.Require;
  *
  * @param regulation set point and droop
  * @param output current by speed
- * @param field name of the part's {@link Coil} that stands for the field supply
+ * @param field name of the part's {@link Coil} that stands for the field supply; empty where it
+ *     gives whether anything is fed or not
  * @param fullFieldVolts voltage at the field from which it gives all of its output (V); below it
  *     gives in proportion, which is a guess; 0 if magnets make its field
  * @param alone how it fares without a battery
@@ -93,6 +94,21 @@ public record Generator(
     /** The same machine, which gives all of its output as soon as its field is fed at all. */
     public Generator excitedFully() {
         return new Generator(name, from, to, regulation, output, field, 0, alone);
+    }
+
+    /** The same machine, which nothing but standing still keeps from giving. */
+    public Generator unfed() {
+        return new Generator(name, from, to, regulation, output, "", fullFieldVolts, alone);
+    }
+
+    /** Whether its field is there without any current. */
+    public boolean hasMagnets() {
+        return fullFieldVolts == 0;
+    }
+
+    /** Whether it gives only while its field coil is fed. */
+    public boolean needsField() {
+        return !field.isEmpty();
     }
 
     /** The same machine with another set point, as when its regulator runs away. */

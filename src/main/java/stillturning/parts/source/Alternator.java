@@ -198,13 +198,7 @@ public record Alternator(
                 FailureMode.of("no-output", Faults.open("generator"))
                         .by(Damage.TORN, Damage.SCORCHED, Damage.SOAKED),
                 FailureMode.of("part-output", new Put(generator(output.scaled(PART_OUTPUT)))),
-                FailureMode.of(
-                        "over-voltage",
-                        "over-voltage",
-                        List.of(
-                                new Put(
-                                        generator(output)
-                                                .regulatingAt(regulation.setVolts() * RUNAWAY)))),
+                FailureMode.of("over-voltage", "over-voltage", List.of(new Put(runaway()))),
                 FailureMode.of(
                         "regulates-high",
                         new Put(
@@ -216,6 +210,15 @@ public record Alternator(
                         "output-short",
                         Faults.open("generator"),
                         Faults.shortBetween("output", "case")));
+    }
+
+    /**
+     * Magnets and a regulator that passes all through need no supply, so no switch of the
+     * regulator's supply stops them. Common practice, no published source.
+     */
+    private Generator runaway() {
+        Generator high = generator(output).regulatingAt(regulation.setVolts() * RUNAWAY);
+        return high.hasMagnets() ? high.unfed() : high;
     }
 
     @Override

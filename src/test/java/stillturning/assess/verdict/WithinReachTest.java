@@ -1,6 +1,7 @@
 package stillturning.assess.verdict;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -32,16 +33,19 @@ class WithinReachTest {
 
     /** Of a battery of 20 Ah: at 16.6 V it bears the 4 A of a runaway for a while. */
     private static Bench bench(double radioWithstands) {
-        return bench(radioWithstands, 15);
+        return bench(radioWithstands, 14.2, 15);
     }
 
-    private static Bench bench(double radioWithstands, double amps) {
+    /**
+     * @param fullFieldVolts 0 for magnets
+     */
+    private static Bench bench(double radioWithstands, double fullFieldVolts, double amps) {
         return new Bench()
                 .part(Shelf.lead("battery", 20, 0.02, 1))
                 .join("battery", "minus", "ground", "stud")
                 .closedSwitch("battery-switch", "on")
                 .join("battery", "plus", "battery-switch", "in")
-                .part(Shelf.alternator("alternator", 14.2, amps, false))
+                .part(Shelf.alternator("alternator", 14.2, amps, fullFieldVolts, Shelf.STEADY))
                 .join("alternator", "case", "ground", "stud")
                 .bus("bus")
                 .join("battery-switch", "out", "bus", "bar")
@@ -73,6 +77,17 @@ class WithinReachTest {
         String words = remark(bench).orElseThrow().words();
         assertTrue(words.startsWith("field-switch off within "), words);
         assertTrue(words.contains(" keeps battery, radio; done at once, the engine then"), words);
+    }
+
+    /** A regulator that passes all through does not ask whether it is supplied. */
+    @Test
+    void theSupplyOfTheRegulatorIsNoRemedyWhereMagnetsMakeTheField() throws UntoldStory {
+        Bench magnets = bench(40, 0, 15);
+        Setting switchedOff =
+                Setting.with(Pilot.PLANNED).with(new Act(Map.of("field-switch", "off"), 10));
+        Story story = magnets.timeline().tell(magnets.failure(RUNAWAY), switchedOff);
+        assertEquals(List.of(), story.of(StoryEvent.Kind.SOURCE_STOPS));
+        assertFalse(remark(magnets).map(Remark::words).orElse("").startsWith("field-switch off"));
     }
 
     /** The time is held against stories: a little before it all is kept, a little after it not. */
@@ -143,7 +158,7 @@ class WithinReachTest {
     @Test
     void theBatteryIsNotTakenOffWhereTheRunawayCanBe() throws UntoldStory {
         Bench bench =
-                bench(40, 19)
+                bench(40, 14.2, 19)
                         .part(Shelf.alternator("spare", 13.9, 15, 13.9, Shelf.STEADY))
                         .join("spare", "case", "ground", "stud")
                         .join("spare", "output", "bus", "bar")

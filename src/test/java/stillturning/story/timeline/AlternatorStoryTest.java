@@ -235,11 +235,74 @@ class AlternatorStoryTest {
         assertEquals(1, Telling.count(story, StoryEvent.Kind.LOAD_DESTROYED));
     }
 
+    /**
+     * The magnets of a machine cannot be switched off, and a regulator that passes all through does
+     * so whether anything feeds it or not.
+     */
+    @Test
+    void theSupplyOfTheRegulatorDoesNotStopARunawayWithMagnets() throws UntoldStory {
+        Story story = Telling.unaided(fieldGuarded(0), "alternator: over-voltage");
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.GUARD_SHORTS));
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.PROTECTOR_OPENS));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.SOURCE_STOPS));
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.LOAD_DESTROYED));
+    }
+
+    /** A regulator that works needs its supply, whatever makes the field. */
+    @ParameterizedTest
+    @CsvSource({"0, its regulator is not fed", "14.2, its field is not fed"})
+    void withoutItsSupplyARegulatorThatWorksGivesNothing(double fullFieldVolts, String why)
+            throws UntoldStory {
+        Story story = Telling.unaided(fieldGuarded(fullFieldVolts), "breaker: opens for no reason");
+        String words = story.of(StoryEvent.Kind.SOURCE_STOPS).get(0).words();
+        assertTrue(words.contains(why), words);
+    }
+
+    /** Only what lies in its output stops it: here a relay that a guard lets go. */
+    @ParameterizedTest
+    @CsvSource({"0", "14.2"})
+    void anOpenedOutputEndsARunawayWhateverMakesTheField(double fullFieldVolts) throws UntoldStory {
+        Bench bench =
+                new Bench()
+                        .part(Shelf.lead("battery", 20, 0.02, 1))
+                        .join("battery", "minus", "ground", "stud")
+                        .part(
+                                Shelf.alternator(
+                                        "alternator", 14.2, 45, fullFieldVolts, Shelf.STEADY))
+                        .join("alternator", "case", "ground", "stud")
+                        .bus("bus")
+                        .join("battery", "plus", "bus", "bar")
+                        .part(Shelf.contactor("relay", 0.008))
+                        .join("alternator", "output", "relay", "in")
+                        .join("relay", "out", "bus", "bar")
+                        .join("alternator", "field", "bus", "bar")
+                        .part(Shelf.guard("guard", 16.2, 0.05))
+                        .join("guard", "in", "bus", "bar")
+                        .join("guard", "minus", "ground", "stud")
+                        .join("guard", "out", "relay", "coil-plus")
+                        .join("relay", "coil-minus", "ground", "stud")
+                        .load("computer", DemandKind.CONSTANT_CURRENT, 5, DELICATE)
+                        .join("computer", "plus", "bus", "bar")
+                        .engine(new EngineLogic.One("computer"), true);
+        Story story = Telling.unaided(bench, "alternator: over-voltage");
+        assertEquals(0.05, Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "guard"), 1e-9);
+        assertEquals(0.058, Telling.when(story, StoryEvent.Kind.CONTACTS_OPEN, "relay"), 1e-9);
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.LOAD_DESTROYED));
+        assertTrue(Telling.last(Telling.trace(story, "bus")) < 13);
+    }
+
     private static Bench fieldGuarded() {
+        return fieldGuarded(14.2);
+    }
+
+    /**
+     * @param fullFieldVolts 0 for magnets, whose regulator is fed instead
+     */
+    private static Bench fieldGuarded(double fullFieldVolts) {
         return new Bench()
                 .part(Shelf.lead("battery", 20, 0.02, 1))
                 .join("battery", "minus", "ground", "stud")
-                .part(Shelf.alternator("alternator", 14.2, 45, false))
+                .part(Shelf.alternator("alternator", 14.2, 45, fullFieldVolts, Shelf.STEADY))
                 .join("alternator", "case", "ground", "stud")
                 .bus("bus")
                 .join("battery", "plus", "bus", "bar")
@@ -261,7 +324,7 @@ class AlternatorStoryTest {
         Bench bench =
                 new Bench()
                         .battery("battery", 20, 0.02, 1)
-                        .part(Shelf.alternator("alternator", 14.2, 40, false))
+                        .part(Shelf.alternator("alternator", 14.2, 40, 14.2, Shelf.STEADY))
                         .join("alternator", "case", "ground", "stud")
                         .diode("diode")
                         .join("battery", "plus", "alternator", "field")

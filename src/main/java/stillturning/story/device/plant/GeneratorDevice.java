@@ -289,7 +289,7 @@ public final class GeneratorDevice implements BranchDevice {
     }
 
     private boolean excited() {
-        return field.map(CoilDevice::pulled).orElse(false);
+        return field.map(CoilDevice::pulled).orElse(!generator.needsField());
     }
 
     /** How much of its full field it has, 0 to 1. */
@@ -305,8 +305,11 @@ public final class GeneratorDevice implements BranchDevice {
         if (excited()) {
             return "no battery steadies it";
         }
+        boolean magnets = generator.fullFieldVolts() == 0;
+        String unfed = magnets ? "its regulator is not fed" : "its field is not fed";
+        String lasting = magnets ? ", nor will it be" : ", and cannot be excited again";
         return excitable.getAsBoolean()
-                ? "its field is not fed"
-                : "its field is not fed, and cannot be excited again while nothing alive reaches it";
+                ? unfed
+                : unfed + lasting + " while nothing alive reaches it";
     }
 }
