@@ -140,6 +140,7 @@ final class CurrentSurvey {
                 continue;
             }
             one.course.get().steady().forEach(f -> look(one.failure, f, phase, starting));
+            opened(one.failure, one.course.get(), phase);
             tooLate(one.failure, one.course.get(), phase)
                     .forEach(
                             (wire, late) -> {
@@ -152,6 +153,25 @@ final class CurrentSurvey {
                                     .forEach((w, l) -> tooLateIfSlow.merge(w, l, TooLate::worse)));
             if (remembered) {
                 chafes.put(name, one.course.get().happenings());
+            }
+        }
+    }
+
+    /** What opens some time after a failure has carried more than it bears, and is never steady. */
+    private void opened(Failure failure, Course course, Phase phase) {
+        if (shorts(failure).findAny().isPresent()) {
+            return;
+        }
+        for (StoryEvent happening : course.happenings()) {
+            if (happening.kind() == StoryEvent.Kind.PROTECTOR_OPENS) {
+                String part = happening.part();
+                for (Element element : candidate.part(part).map(Part::elements).orElse(List.of())) {
+                    double amps = Math.abs(course.first().amps(part, element.name()));
+                    worst.merge(
+                            part + "/" + element.name(),
+                            new Carried(amps, phase.name(), failure.name()),
+                            Carried::orMore);
+                }
             }
         }
     }

@@ -40,7 +40,7 @@ final class SizeFindings {
 
     private static final double ROUNDING_AMPS = 0.005;
 
-    /** Nearer than this to the structure's voltage, a wire drives no short (V). */
+    /** Nearer than this to where the returns meet, a wire drives no short (V). */
     private static final double GROUNDED_VOLTS = 1;
 
     /** The starter's highest current and the steady one differ by less. A guess. */
@@ -120,8 +120,8 @@ final class SizeFindings {
     }
 
     /**
-     * The part whose short drives a current through a wire at the structure's voltage, as a return:
-     * that a wire like this chafes itself drives nothing. Empty for any other wire.
+     * The part whose short drives a current through a wire at the voltage of the returns: that a
+     * wire like this chafes itself drives nothing. Empty for any other wire.
      */
     private String driving(Carried shorted, String wire) {
         if (!isGrounded(wire)) {
@@ -140,7 +140,8 @@ final class SizeFindings {
         SteadyState flow = subject.survey().rest(subject.study().goals().failurePhase());
         return subject.candidate().part(wire).stream()
                 .flatMap(part -> part.terminals().stream())
-                .allMatch(at -> Math.abs(flow.voltsAt(wire, at)) < GROUNDED_VOLTS);
+                .map(at -> flow.voltsAt(wire, at))
+                .allMatch(v -> v.isPresent() && Math.abs(v.getAsDouble()) < GROUNDED_VOLTS);
     }
 
     private void shorted(WireSize size) {

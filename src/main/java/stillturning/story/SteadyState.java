@@ -3,6 +3,7 @@ package stillturning.story;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import stillturning.model.Terminal;
 
 /**
@@ -15,16 +16,16 @@ import stillturning.model.Terminal;
  */
 public record SteadyState(Map<String, Double> amps, NetVolts nets, Map<String, Double> charges) {
 
-    private static final int STRUCTURE = 0;
-
     /**
      * Voltages of a circuit.
      *
      * @param of net by terminal
+     * @param reference net where the returns meet
      * @param volts voltage of each net against one of those that it is joined to (V)
      * @param islands a number that nets share which something joins
      */
-    public record NetVolts(Map<Terminal, Integer> of, List<Double> volts, List<Integer> islands) {
+    public record NetVolts(
+            Map<Terminal, Integer> of, int reference, List<Double> volts, List<Integer> islands) {
         public NetVolts {
             volts = List.copyOf(volts);
             islands = List.copyOf(islands);
@@ -37,8 +38,11 @@ public record SteadyState(Map<String, Double> amps, NetVolts nets, Map<String, D
         }
 
         private double between(int one, int other) {
-            boolean joined = islands.get(one).equals(islands.get(other));
-            return joined ? volts.get(one) - volts.get(other) : 0;
+            return joined(one, other) ? volts.get(one) - volts.get(other) : 0;
+        }
+
+        private boolean joined(int one, int other) {
+            return islands.get(one).equals(islands.get(other));
         }
     }
 
@@ -57,9 +61,11 @@ public record SteadyState(Map<String, Double> amps, NetVolts nets, Map<String, D
         return nets.between(new Terminal(part, from), new Terminal(part, to));
     }
 
-    /** Voltage of a terminal against the structure (V); 0 where nothing joins them. */
-    public double voltsAt(String part, String terminal) {
+    /** Voltage of a terminal against where the returns meet (V); empty where nothing joins them. */
+    public OptionalDouble voltsAt(String part, String terminal) {
         Integer net = nets.of.get(new Terminal(part, terminal));
-        return net == null ? 0 : nets.between(net, STRUCTURE);
+        return net != null && nets.joined(net, nets.reference)
+                ? OptionalDouble.of(nets.between(net, nets.reference))
+                : OptionalDouble.empty();
     }
 }

@@ -321,7 +321,7 @@ public final class FindingWords {
                             ? "keep it short, tied down, and away from edges"
                             : "prevent that short, which is in "
                                     + f.other()
-                                    + "; at the structure's voltage this wire drives none by"
+                                    + "; as a return this wire drives none by"
                                     + " chafing";
         };
     }

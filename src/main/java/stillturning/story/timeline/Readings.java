@@ -82,7 +82,9 @@ record Readings(
         Map<String, Double> charges = new LinkedHashMap<>();
         plant.cells().forEach(c -> charges.put(c.placed().part(), c.value()));
         return new SteadyState(
-                amps, new NetVolts(plant.circuit().netOf(), volts, islands), charges);
+                amps,
+                new NetVolts(plant.circuit().netOf(), plant.circuit().reference(), volts, islands),
+                charges);
     }
 
     /** What works and what is fed. */

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -47,7 +48,7 @@ class OutweighedTest {
         other = Suggest.of(Drawn.of(reader, read, "one-bus")).before();
     }
 
-    private static TreeSet<String> losing(Appraisal appraisal) {
+    private static SortedSet<String> losing(Appraisal appraisal) {
         TreeSet<String> names = new TreeSet<>();
         appraisal.with(Outcome.ENGINE_LOST).forEach(v -> names.add(v.failure().name()));
         return names;
@@ -60,7 +61,7 @@ class OutweighedTest {
                 Suggestion.of(study, List.of("A"), new Mended(List.of(), List.of()), before, other);
         Suggestion back =
                 Suggestion.of(study, List.of("B"), new Mended(List.of(), List.of()), other, before);
-        TreeSet<String> brought = losing(other);
+        SortedSet<String> brought = losing(other);
         brought.removeAll(losing(before));
         assertEquals(brought, new TreeSet<>(worse.losses().brought()));
         assertEquals(worse.losses(), swapped(back.losses()));
