@@ -1,5 +1,6 @@
 package stillturning.sizing;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -251,7 +252,7 @@ class ListedSizesTest {
         LoadAnalysis.LoadRow row = loads.loads().get(0);
         assertFalse(row.continuous());
         assertEquals(LAMP_AMPS, row.nominalAmps(), 1e-9);
-        LoadAnalysis.Taken taken = row.at().get("cruise");
+        LoadAnalysis.Taken taken = requireNonNull(row.at().get("cruise"));
         // an hour of cruise
         assertEquals(1800, taken.seconds(), 1e-9);
         // a lead-acid battery of 12 V at rest

@@ -12,11 +12,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.assess.Assess;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
+import stillturning.files.Starter;
+import stillturning.files.Starter.AirframeStructure;
+import stillturning.files.Starter.Counts;
+import stillturning.files.Starter.LoadProtection;
+import stillturning.files.Starter.Nominal;
+import stillturning.files.Starter.StarterAnswers;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.EngineLogic;
@@ -52,6 +59,25 @@ class CrossCheckTest {
             }
         }
         assertTrue(lost > 0, name + ": nothing that could be missed");
+    }
+
+    /** In wood no structure joins the returns, for the shape as little as for the stories. */
+    @Test
+    void aWoodenAircraftHasNothingUnexplained(@TempDir Path folder) throws UntoldStory {
+        StarterAnswers wood =
+                new StarterAnswers(
+                        "Wood",
+                        new Counts(2, 2, 2, 2),
+                        LoadProtection.BREAKERS,
+                        Nominal.FOURTEEN_VOLTS,
+                        AirframeStructure.NONE);
+        assertEquals(List.of(), Starter.write(folder.resolve("wood"), wood));
+        Study study = StudyReader.read(folder.resolve("wood")).study().orElseThrow();
+        for (Candidate candidate : study.candidates()) {
+            for (Disagreement found : Assess.secondOpinion(study, candidate).disagreements()) {
+                assertTrue(found.explained(), candidate.id() + ": " + found);
+            }
+        }
     }
 
     /** What cannot be computed is refused by name, and then says nothing of the shape. */
