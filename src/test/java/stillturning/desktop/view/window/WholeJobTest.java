@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import javafx.event.ActionEvent;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
@@ -95,6 +96,14 @@ class WholeJobTest {
                     return true;
                 });
         screen().settle();
+        // what scrolls has its nodes only when it has a skin, at the latest with the next frame
+        OnScreen.on(
+                () -> {
+                    Parent root = screen().stage.getScene().getRoot();
+                    root.applyCss();
+                    root.layout();
+                    return true;
+                });
     }
 
     @Thorough
