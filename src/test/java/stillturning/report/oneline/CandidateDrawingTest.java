@@ -152,7 +152,7 @@ class CandidateDrawingTest {
             }
             assertEveryLoadIsFed(diagram);
             Picture picture = OneLine.of(diagram);
-            assertTrue(picture.width() < 1900 && picture.height() < 900, candidate.id());
+            assertTrue(picture.width() < 1950 && picture.height() < 900, candidate.id());
         }
     }
 
