@@ -21,7 +21,7 @@ final class FindingsPane extends VBox {
     FindingsPane(Board board, Consumer<FileFinding> go) {
         getStyleClass().add("draw-findings");
         Label head = Labels.title("");
-        ListView<FileFinding> list = new ListView<>(board.findings());
+        ListView<FileFinding> list = new ListView<>(board.findings().all());
         list.setId("findings");
         list.setAccessibleText("Findings; Enter goes to the part");
         list.getStyleClass().addAll("dense", "few-findings");
@@ -30,13 +30,13 @@ final class FindingsPane extends VBox {
         list.setCellFactory(view -> new FindingLine(board, go));
         Controls.onEnter(list, go);
         getChildren().addAll(head, Layout.high(list));
-        board.findings().addListener((Observable of) -> count(head, board));
+        board.findings().all().addListener((Observable of) -> count(head, board));
         count(head, board);
     }
 
     private static void count(Label head, Board board) {
-        long mistakes = board.findings().stream().filter(FileFinding::mistake).count();
-        long remarks = board.findings().size() - mistakes;
+        long mistakes = board.findings().all().stream().filter(FileFinding::mistake).count();
+        long remarks = board.findings().all().size() - mistakes;
         head.setText(
                 mistakes == 0 && remarks == 0
                         ? "Findings"
@@ -68,8 +68,8 @@ final class FindingsPane extends VBox {
             sign.setText(finding.mistake() ? "\u2716" : "\u25CB");
             sign.getStyleClass()
                     .setAll("label", finding.mistake() ? "finding-wrong" : "finding-note");
-            String about = board.findingNames().about(finding);
-            String said = board.findingNames().words(finding);
+            String about = board.findings().names().about(finding);
+            String said = board.findings().names().words(finding);
             words.setText(about.isEmpty() ? said : about + ": " + said);
             mend.setText(finding.mend());
             Showing.set(mend, !finding.mend().isEmpty());

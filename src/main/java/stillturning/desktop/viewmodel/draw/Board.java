@@ -47,7 +47,7 @@ public final class Board {
     private final PropertySheet sheet;
     private final ReadOnlyObjectWrapper<Optional<BoardDrawing>> laid =
             new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ObservableList<FileFinding> findings = FXCollections.observableArrayList();
+    private final Findings findings = new Findings();
     private final ObservableList<Trouble> troubles = FXCollections.observableArrayList();
 
     /** Where parts were dropped that the layout has no other place for, by their names. */
@@ -55,13 +55,10 @@ public final class Board {
 
     private final ObservableList<String> chosen = FXCollections.observableArrayList();
     // kept, since listeners at a view of a list are heard only as long as somebody has the view
-    private final ObservableList<FileFinding> shownFindings =
-            FXCollections.unmodifiableObservableList(findings);
     private final ObservableList<Trouble> shownTroubles =
             FXCollections.unmodifiableObservableList(troubles);
     private final ObservableList<String> shownChosen =
             FXCollections.unmodifiableObservableList(chosen);
-    private FindingNames findingNames = new FindingNames(Optional.empty());
     private final LoadToDelete loadToDelete;
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
 
@@ -90,13 +87,8 @@ public final class Board {
     }
 
     /** What is to be said about the open candidate and the study's own file, mistakes first. */
-    public ObservableList<FileFinding> findings() {
-        return shownFindings;
-    }
-
-    /** What they call the parts of the open candidate. */
-    public FindingNames findingNames() {
-        return findingNames;
+    public Findings findings() {
+        return findings;
     }
 
     /** What the open candidate misses, and what loses its engine, as far as that is known. */
@@ -152,8 +144,7 @@ public final class Board {
         List<FileFinding> all = new ArrayList<>(desk.reading().get().findings());
         reading.ifPresent(r -> all.addAll(r.findings()));
         all.sort(Comparator.comparing(f -> !f.mistake()));
-        findingNames = new FindingNames(desk.openCandidate());
-        findings.setAll(all);
+        findings.show(all, desk.openCandidate());
         reading.ifPresent(this::draw);
         showSheet();
     }

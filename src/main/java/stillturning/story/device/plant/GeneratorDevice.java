@@ -36,6 +36,9 @@ public final class GeneratorDevice implements BranchDevice {
      */
     private static final double JUMP = (101 - 14) / 14.0;
 
+    /** Less than this is the leak of an open contact (A). */
+    private static final double LEAK_AMPS = 1e-6;
+
     /** A jump that is smaller than this is none (V). */
     private static final double LEAST_JUMP_VOLTS = 0.5;
 
@@ -195,7 +198,7 @@ public final class GeneratorDevice implements BranchDevice {
         double jump =
                 Math.min(generator.alone().clampVolts() - setVolts, JUMP * dropped * setVolts);
         double seconds = generator.alone().dumpSeconds();
-        if (jump < LEAST_JUMP_VOLTS || seconds == 0) {
+        if (jump < LEAST_JUMP_VOLTS || seconds == 0 || isShutOff()) {
             return;
         }
         dumpVolts = setVolts + jump;
@@ -203,6 +206,14 @@ public final class GeneratorDevice implements BranchDevice {
         dumpEnds = now.seconds + seconds;
         now.log(Kind.LOAD_DUMP, placed.part(), dumpWords(EventWords.volts(dumpVolts)));
         dumpTold = now.journal.latest();
+    }
+
+    /**
+     * Magnets with their output open: no field has to fall, and a regulator with nothing behind it
+     * passes nothing on. Common practice, no published source.
+     */
+    private boolean isShutOff() {
+        return generator.hasMagnets() && Math.abs(amps()) < LEAK_AMPS;
     }
 
     /**

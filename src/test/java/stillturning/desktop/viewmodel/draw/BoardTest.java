@@ -93,7 +93,9 @@ class BoardTest {
         assertTrue(text().contains("from battery-2.minus to panel-ground"), text());
         mendGauge("battery-2-to-main-bus");
         mendGauge("battery-2-minus");
-        assertTrue(board.findings().stream().noneMatch(f -> f.mistake()), "" + board.findings());
+        assertTrue(
+                board.findings().all().stream().noneMatch(f -> f.mistake()),
+                "" + board.findings().all());
         board.choose(List.of("battery-2"));
         board.duplicate();
         settle();
@@ -111,7 +113,7 @@ class BoardTest {
     /** Follows the finding about a run whose gauge nothing tells, and writes one. */
     private void mendGauge(String run) {
         board.follow(
-                board.findings().stream()
+                board.findings().all().stream()
                         .filter(f -> f.path().equals("links." + run))
                         .findFirst()
                         .orElseThrow());
@@ -190,7 +192,7 @@ class BoardTest {
     void anotherCandidateIsComputedWhileThisOneIsBroken() {
         new SideText(desk).type(text().replace("is: alternator", "is: alternater"));
         settle();
-        assertTrue(board.findings().get(0).mistake());
+        assertTrue(board.findings().all().get(0).mistake());
         assertEquals(List.of("one-bus"), desk.reading().get().broken());
         assertTrue(desk.study().orElseThrow().candidate("bus-and-battery").isPresent());
         assertTrue(board.laid().get().isPresent());
