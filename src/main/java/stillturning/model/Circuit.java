@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -199,11 +200,18 @@ public record Circuit(int nets, int reference, List<Placed> placed, Map<Terminal
 
         private static final int STRUCTURE = 0;
 
-        private final List<Placed> placed;
+        /** Nets that a piece of metal joins, by either of them. */
+        private final Map<Integer, List<Integer>> joined = new HashMap<>();
+
         private final BitSet grounds = new BitSet();
 
         private Reference(Candidate candidate, List<Placed> placed, Map<Terminal, Integer> netOf) {
-            this.placed = placed;
+            for (Placed metal : placed) {
+                if (metal.element().passage() == Passage.BOTH_WAYS) {
+                    join(metal.from(), metal.to());
+                    join(metal.to(), metal.from());
+                }
+            }
             candidate
                     .all(Part.Role.GROUND)
                     .map(ground -> netOf.get(new Terminal(ground.id(), ground.entry())))
@@ -225,19 +233,22 @@ public record Circuit(int nets, int reference, List<Placed> placed, Map<Terminal
             return placed.stream().filter(p -> p.element().role() == role).findFirst();
         }
 
+        private void join(int one, int other) {
+            joined.computeIfAbsent(one, net -> new ArrayList<>()).add(other);
+        }
+
         private int from(int minus) {
-            int nearest = grounds.get(minus) ? minus : -1;
+            int nearest = -1;
             BitSet seen = new BitSet();
             Deque<Integer> next = new ArrayDeque<>(List.of(minus));
             seen.set(minus);
             while (!next.isEmpty()) {
                 int net = next.remove();
-                for (Placed metal : placed) {
-                    int beyond = beyond(metal, net);
-                    if (beyond >= 0 && !seen.get(beyond)) {
+                nearest = nearest < 0 && grounds.get(net) ? net : nearest;
+                for (int beyond : joined.getOrDefault(net, List.of())) {
+                    if (!seen.get(beyond)) {
                         seen.set(beyond);
                         next.add(beyond);
-                        nearest = nearest < 0 && grounds.get(beyond) ? beyond : nearest;
                     }
                 }
             }
@@ -245,17 +256,6 @@ public record Circuit(int nets, int reference, List<Placed> placed, Map<Terminal
                 return STRUCTURE;
             }
             return nearest < 0 ? minus : nearest;
-        }
-
-        /** The other end of a piece of metal, if it begins or ends at a net. */
-        private static int beyond(Placed placed, int net) {
-            if (placed.element().passage() != Passage.BOTH_WAYS) {
-                return -1;
-            }
-            if (placed.from() == net) {
-                return placed.to();
-            }
-            return placed.to() == net ? placed.from() : -1;
         }
     }
 }

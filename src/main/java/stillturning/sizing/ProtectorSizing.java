@@ -53,7 +53,7 @@ final class ProtectorSizing {
     private final Map<Integer, Integer> ends = new HashMap<>();
 
     /**
-     * With a net bolted to the structure.
+     * With a net bolted to where returns meet.
      *
      * @param amps through the bolt (A)
      */

@@ -101,7 +101,9 @@ public final class GroundTestSheet {
                                         + " touched.")));
     }
 
-    /** Lifted off, a ground takes what hangs on it away from the structure, and its volts too. */
+    /**
+     * Lifted off, a ground takes what hangs on it away from where returns meet, and its volts too.
+     */
     private String voltsAgainst() {
         Circuit circuit = test.candidate().circuit();
         String against =

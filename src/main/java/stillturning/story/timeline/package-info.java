@@ -25,8 +25,8 @@
  *   <li><b>A voltage is measured between the terminals that the instrument has.</b> Where a cue
  *       names the load that shows it, that is from what it watches to the load's own minus: a
  *       return that rises takes from the reading. A lamp of its own has no terminals in any file,
- *       and is taken to return to the structure. Turned down: a terminal for its minus in each cue,
- *       which nobody would write. Held by {@code PilotTest}.
+ *       and is taken to return where all returns meet. Turned down: a terminal for its minus in
+ *       each cue, which nobody would write. Held by {@code PilotTest}.
  *   <li><b>An engine that is off on purpose has not stopped.</b> Its minutes at rest count for no
  *       endurance, and a restart that the flight has and that fails is a stop then. A phase that is
  *       held with the engine off is flown to its end and the next with the engine on is held. Held

@@ -130,7 +130,7 @@ public final class GeneratorDevice implements BranchDevice {
      * 16750-2 are its decay; from memory, unverified). Magnets give at once what they can.
      */
     private double standingAmps() {
-        if (!now.fieldsStand || generator.fullFieldVolts() == 0) {
+        if (!now.fieldsStand || generator.hasMagnets()) {
             standing = Double.POSITIVE_INFINITY;
         } else if (Double.isInfinite(standing)) {
             standing = Math.max(0, amps());
@@ -141,7 +141,7 @@ public final class GeneratorDevice implements BranchDevice {
     /** Its law while its field stands as it is. */
     BranchLaw standing() {
         boolean gives = now.solver.law(branch).conducts();
-        if (!gives || generator.fullFieldVolts() == 0) {
+        if (!gives || generator.hasMagnets()) {
             return now.solver.law(branch);
         }
         double amps = Math.max(0, amps());
@@ -316,7 +316,7 @@ public final class GeneratorDevice implements BranchDevice {
         if (excited()) {
             return "no battery steadies it";
         }
-        boolean magnets = generator.fullFieldVolts() == 0;
+        boolean magnets = generator.hasMagnets();
         String unfed = magnets ? "its regulator is not fed" : "its field is not fed";
         String lasting = magnets ? ", nor will it be" : ", and cannot be excited again";
         return excitable.getAsBoolean()
