@@ -291,6 +291,38 @@ class AlternatorStoryTest {
         assertTrue(Telling.last(Telling.trace(story, "bus")) < 13);
     }
 
+    /** A field has to fall, and lifts the voltage meanwhile; magnets are shut off at once. */
+    @ParameterizedTest
+    @CsvSource({"0, 0", "14.2, 1"})
+    void onlyAFieldThatHasToFallJumpsBehindAnOpenedRelay(double fullFieldVolts, int jumps)
+            throws UntoldStory {
+        Bench bench =
+                new Bench()
+                        .part(Shelf.lead("battery", 20, 0.02, 0.8))
+                        .join("battery", "minus", "ground", "stud")
+                        .part(
+                                Shelf.alternator(
+                                        "alternator",
+                                        14.2,
+                                        45,
+                                        fullFieldVolts,
+                                        new Alone(WithoutBattery.STEADY, 0.5, 35, 0.4)))
+                        .join("alternator", "case", "ground", "stud")
+                        .bus("bus")
+                        .join("battery", "plus", "bus", "bar")
+                        .part(Shelf.contactor("relay", 0.008))
+                        .join("alternator", "output", "relay", "in")
+                        .join("relay", "out", "bus", "bar")
+                        .join("alternator", "field", "bus", "bar")
+                        .join("relay", "coil-plus", "bus", "bar")
+                        .join("relay", "coil-minus", "ground", "stud")
+                        .load("computer", DemandKind.CONSTANT_CURRENT, 5, DELICATE)
+                        .join("computer", "plus", "bus", "bar")
+                        .engine(new EngineLogic.One("computer"), true);
+        Story story = Telling.unaided(bench, "relay: drops out");
+        assertEquals(jumps, Telling.count(story, StoryEvent.Kind.LOAD_DUMP));
+    }
+
     private static Bench fieldGuarded() {
         return fieldGuarded(14.2);
     }
