@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillturning.bench.Effort;
+import stillturning.bench.Thorough;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
 
@@ -148,6 +149,7 @@ class GarbledFilesTest {
         }
     }
 
+    @Thorough
     @Test
     void keptWorkIsGoneOnWithOrRefused() throws IOException {
         Path file = here.resolve("kept.json");

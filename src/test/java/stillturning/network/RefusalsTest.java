@@ -14,8 +14,8 @@ import stillturning.network.law.Open;
 
 /** How rare it is that no operating point is found: of 10,000 states, none. */
 class RefusalsTest {
-    private static final int STATES = Effort.cases(1_500, 10_000);
-    private static final int TORN_WARM = Effort.cases(300, 1_000);
+    private static final int STATES = Effort.cases(500, 10_000);
+    private static final int TORN_WARM = Effort.cases(100, 1_000);
 
     /** Every answer obeys Kirchhoff's law, each branch its own, and energy; 539 were refused. */
     @Test

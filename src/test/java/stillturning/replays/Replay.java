@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stillturning.assess.ranges.QuasiRandomPoints;
+import stillturning.bench.Effort;
 import stillturning.dossier.NamedFailures;
 import stillturning.files.DrawnStudy;
 import stillturning.files.StudyReader;
@@ -47,7 +48,7 @@ public record Replay(String id, Path folder, ReplayFile file) {
     static final Path FOLDER = Path.of("src/test/resources/stillturning/replays").toAbsolutePath();
 
     /** Each course is played so often, its unknown values anywhere in their ranges. */
-    static final int SAMPLES = 64;
+    static final int SAMPLES = Effort.cases(32, 64);
 
     private static final long SEED = 1;
 

@@ -18,6 +18,7 @@ import stillturning.assess.ranking.Ranking;
 import stillturning.assess.ranking.Scale;
 import stillturning.assess.ranking.Sense;
 import stillturning.assess.ranking.Standing;
+import stillturning.bench.Effort;
 
 /**
  * The worth of knowing by R. A. Howard, Information value theory, IEEE Trans. SSC-2 (1966) 22-26
@@ -196,7 +197,7 @@ class WorthTest {
     /** The same by brute force. */
     private record Everywhere(double first, double any, double points, int turns) {
 
-        private static final int PLACES = 801;
+        private static final int PLACES = Effort.cases(401, 801);
 
         static Everywhere of(Problem problem) {
             String likely = problem.answer(0.5);

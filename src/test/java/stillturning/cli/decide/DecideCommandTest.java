@@ -203,6 +203,7 @@ class DecideCommandTest {
         assertFalse(json.contains("\u001B"), json);
     }
 
+    @Thorough
     @Test
     void theSameStudyGivesTheSameBytes() {
         Session.in(here).copyOfFirstSteps("small");

@@ -64,6 +64,7 @@ class ExplainCommandTest {
         assertArrayEquals(first, Files.readAllBytes(here.resolve("small.html")));
     }
 
+    @Thorough
     @Test
     void aStrangersFileIsKeptUnlessForced() throws IOException {
         Path page = Files.writeString(here.resolve("mine.html"), "<p>my own words</p>");

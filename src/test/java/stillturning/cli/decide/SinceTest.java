@@ -33,6 +33,7 @@ class SinceTest {
         return out.substring(out.indexOf("What changed")).replaceAll("\\s+", " ");
     }
 
+    @Thorough
     @Test
     void withoutAChangeItSaysSo() {
         String told = told("then");
@@ -59,6 +60,7 @@ class SinceTest {
     }
 
     /** Comments and layout are no change of the study. */
+    @Thorough
     @Test
     void aCommentIsNoChange() {
         Session.change(

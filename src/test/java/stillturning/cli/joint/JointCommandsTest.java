@@ -44,6 +44,7 @@ class JointCommandsTest {
         return Session.in(here).run(words);
     }
 
+    @Thorough
     @Test
     void everyChanceStandsWithItsRangeAndItsBasis() {
         Ran ran = run("break", "small", "--pairs", "--candidate", "one-bus");
@@ -59,6 +60,7 @@ class JointCommandsTest {
         assertTrue(ran.out().contains("certify nothing"), ran.out());
     }
 
+    @Thorough
     @Test
     void aCardNamesWhatToSetWhatToLookForAndWhatToDoOtherwise() {
         Ran ran = run("run-up", "small", "--candidate", "one-bus");

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.Thorough;
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
@@ -65,6 +66,7 @@ class SuggestCommandTest {
         assertEquals(ExitCode.FINE, check.code(), check.out() + check.err());
     }
 
+    @Thorough
     @Test
     void theLightestChangesAreKeptAndToldOnThePageWhereThatIsAskedFor() throws Exception {
         String kept = here.resolveSibling(here.getFileName() + "-mends.json").toString();

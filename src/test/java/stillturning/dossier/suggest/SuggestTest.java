@@ -21,6 +21,7 @@ import stillturning.assess.front.SearchWatch;
 import stillturning.assess.suggest.Suggestion;
 import stillturning.assess.suggest.Wanted;
 import stillturning.assess.verdict.Outcome;
+import stillturning.bench.Thorough;
 import stillturning.dossier.NamedFailures;
 import stillturning.dossier.redrawn.DrawnStep;
 import stillturning.files.ReadStudy;
@@ -130,6 +131,7 @@ class SuggestTest {
     }
 
     /** With as many trials as there are single moves, none is spent on two. */
+    @Thorough
     @Test
     void everySingleMoveIsTriedBeforeTwo() throws Exception {
         Suggested single = busShort(1, 400);

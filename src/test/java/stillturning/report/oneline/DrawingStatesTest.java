@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import stillturning.bench.Thorough;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
@@ -167,6 +168,7 @@ class DrawingStatesTest {
         assertTrue(symbols(played.at(0), MarkState.FAILED).contains("alternator"));
     }
 
+    @Thorough
     @Test
     void aLoadThatWorksIsNeverDarkAndOneThatDoesNotIsNeverLive() throws UntoldStory {
         Study study = study("first-steps");

@@ -39,7 +39,7 @@ import stillturning.story.UntoldStory;
  */
 class EqualCircuitsTest {
 
-    private static final int AIRCRAFT = Effort.cases(100, 1000);
+    private static final int AIRCRAFT = Effort.cases(30, 1000);
 
     private static final double HORIZON_SECONDS = 600;
 

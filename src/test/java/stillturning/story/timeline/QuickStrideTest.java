@@ -34,7 +34,7 @@ class QuickStrideTest {
 
     private static final double FAR = 1e-3;
 
-    private static final int AIRCRAFT = Effort.cases(200, 2000);
+    private static final int AIRCRAFT = Effort.cases(80, 2000);
 
     private static final double HORIZON_SECONDS = 900;
 

@@ -33,6 +33,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxToolkit;
+import stillturning.bench.Thorough;
 import stillturning.desktop.draft.Draft;
 import stillturning.desktop.view.Theme;
 import stillturning.desktop.viewmodel.AreaName;
@@ -298,6 +299,7 @@ class BreakAreaTest {
         return on(() -> find("loads-now", ListView.class).getItems().toString());
     }
 
+    @Thorough
     @Test
     void pairsLatentFailuresAndTheRunUpHaveAPlaceOfTheirOwn() throws InterruptedException {
         on(

@@ -136,6 +136,7 @@ class ExplainAreaTest {
         assertTrue(words(robot, "#explain-notice").contains("No printer is set up"));
     }
 
+    @Thorough
     @Test
     void whatWasMeasuredIsEnteredComparedAndAddedToTheRecordBesideTheGroundTest(FxRobot robot)
             throws TimeoutException, IOException {

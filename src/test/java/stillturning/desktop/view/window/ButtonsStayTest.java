@@ -88,6 +88,7 @@ class ButtonsStayTest {
         assertEquals(Map.of(), moved());
     }
 
+    @Thorough
     @Test
     void whileAnotherAreaIsChosen() {
         for (AreaName area : AreaName.values()) {

@@ -336,6 +336,7 @@ class DrawSceneTest {
         assertFalse(OnScreen.on(() -> find("#draw-leave-out", Node.class).getParent().isVisible()));
     }
 
+    @Thorough
     @Test
     void aHalfDrawnCandidateIsListedBesideTheRankingWithItsReason() {
         OnScreen.on(

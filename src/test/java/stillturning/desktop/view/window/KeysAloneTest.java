@@ -19,6 +19,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.Thorough;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.files.Samples;
@@ -116,6 +117,7 @@ class KeysAloneTest {
         return ((Label) screen.stage.getScene().lookup(selector)).getText();
     }
 
+    @Thorough
     @Test
     void aFailureIsFoundPlayedGoneThroughAndPairedWithAnother() {
         key(KeyCode.getKeyCode(String.valueOf(AreaName.BREAK.number())), false, true);

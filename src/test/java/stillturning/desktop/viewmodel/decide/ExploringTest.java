@@ -100,6 +100,7 @@ class ExploringTest {
         return Double.parseDouble(point.values().substring(0, point.values().indexOf(' ')));
     }
 
+    @Thorough
     @Test
     void callingItOffLeavesWhatWasThereBefore() {
         open.until(() -> open.desk().results().get().assessment().isPresent());

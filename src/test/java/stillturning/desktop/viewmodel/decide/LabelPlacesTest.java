@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import stillturning.bench.Thorough;
 import stillturning.desktop.viewmodel.decide.LabelPlaces.PlacedName;
 import stillturning.report.drawing.Box;
 
@@ -52,6 +53,7 @@ class LabelPlacesTest {
     }
 
     /** A fine line is drawn from a point to a name that is not beside it. */
+    @Thorough
     @Test
     void theWayToANameOfACrowdSeldomGoesThroughAnother() {
         SplittableRandom random = new SplittableRandom(5);

@@ -153,6 +153,7 @@ class ExplainingTest {
         assertTrue(html.contains("What would mend what is wrong"));
     }
 
+    @Thorough
     @Test
     void aStudyWithAMistakeTellsTheMendAndIsNotExplained() {
         String sound = study.text();
@@ -210,6 +211,7 @@ class ExplainingTest {
         assertNotEquals("", explaining().rationale().error().get());
     }
 
+    @Thorough
     @Test
     void aStrangersFileIsOnlyReplacedOnWish() throws IOException {
         Path mine = Files.writeString(here.resolve("mine.html"), "<p>my own words</p>");

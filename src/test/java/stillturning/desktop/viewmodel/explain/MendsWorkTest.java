@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import stillturning.assess.front.SearchLimits;
 import stillturning.assess.front.SearchWatch;
+import stillturning.bench.Thorough;
 import stillturning.dossier.suggest.LightestChanges;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
@@ -24,6 +25,7 @@ class MendsWorkTest {
     private static final SearchLimits FEW = new SearchLimits(1, 4);
 
     /** Called off while the second candidate is looked at: the first one is not asked again. */
+    @Thorough
     @Test
     void whatWasFoundBeforeItWasCalledOffIsKeptAndTheWholeIsThatOfOneSearch() throws Exception {
         StudyReader reader = StudyReader.open(Path.of("architectures", "first-steps"));

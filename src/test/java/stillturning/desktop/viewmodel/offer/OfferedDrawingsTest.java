@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillturning.assess.front.SearchLimits;
+import stillturning.bench.Thorough;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.OpenDesk;
@@ -121,6 +122,7 @@ class OfferedDrawingsTest {
     }
 
     /** A search that is told to stop ends with what it has, and says what it left. */
+    @Thorough
     @Test
     void aSearchThatIsStoppedSaysWhatWasNotTried() {
         offers.ask(busShort());

@@ -13,6 +13,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import stillturning.bench.Effort;
+import stillturning.bench.Thorough;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.MarkState;
 import stillturning.report.drawing.Point;
@@ -39,7 +41,7 @@ class LayeredLayoutTest {
 
     static Stream<Diagram> all() {
         Stream<Diagram> random =
-                LongStream.rangeClosed(1, 24)
+                LongStream.rangeClosed(1, Effort.cases(8, 24))
                         .mapToObj(seed -> RandomDiagrams.of(seed, 10 + (int) seed, seed % 4 == 0));
         return Stream.concat(realistic(), random);
     }
@@ -268,6 +270,7 @@ class LayeredLayoutTest {
         assertEquals(2, LayeredLayout.of(shared).routes().size());
     }
 
+    @Thorough
     @Test
     void threeHundredSymbolsAreLaidOutInSeconds() {
         Diagram large = RandomDiagrams.of(3, 300, false);
