@@ -99,7 +99,7 @@ final class LoadSums {
         double generated = 0;
         double discharged = 0;
         double apart = 0;
-        AlternatorReach reach = new AlternatorReach(subject.circuit(), flow);
+        AlternatorReach reach = new AlternatorReach(candidate, subject.circuit(), flow);
         double loads = 0;
         double equipment = 0;
         for (Placed placed : subject.circuit().placed()) {
@@ -115,7 +115,7 @@ final class LoadSums {
                 }
                 case BATTERY -> {
                     discharged -= amps;
-                    apart -= reach.of(placed) ? 0 : amps;
+                    apart -= reach.relieves(placed) ? 0 : amps;
                     sources -= watts;
                 }
                 case LOAD, COIL -> {

@@ -22,6 +22,9 @@ final class SourceFindings {
     /** A charge that falls by less over a flight is level. */
     private static final double LEVEL = 0.01;
 
+    /** With less charge a battery is empty. */
+    private static final double EMPTY = 0.01;
+
     /** A battery that gives less is neither charged nor discharged (A). */
     private static final double LEVEL_AMPS = 0.1;
 
@@ -88,15 +91,15 @@ final class SourceFindings {
                 (battery, last) -> {
                     double start = starts.getOrDefault(battery, last.start());
                     if (last.end() < start - LEVEL) {
-                        Rule rule = falling(battery, loads);
+                        Rule rule = falling(battery, last.end(), loads);
                         add(rule, battery, last.end(), start, Carried.NOTHING);
                     }
                 });
     }
 
-    private Rule falling(String battery, LoadAnalysis loads) {
+    private Rule falling(String battery, double end, LoadAnalysis loads) {
         if (!charged(battery)) {
-            return Rule.CHARGE_APART;
+            return end < EMPTY ? Rule.EMPTIED : Rule.CHARGE_APART;
         }
         List<PhaseBalance> driven =
                 loads.phases().stream().filter(b -> isDriven(b.phase())).toList();
@@ -108,9 +111,10 @@ final class SourceFindings {
     private boolean charged(String battery) {
         Phase phase = subject.study().goals().failurePhase();
         AlternatorReach reach =
-                new AlternatorReach(subject.circuit(), subject.survey().rest(phase));
+                new AlternatorReach(
+                        subject.candidate(), subject.circuit(), subject.survey().rest(phase));
         return subject.circuit().placed().stream()
                 .filter(p -> p.part().equals(battery) && p.element().role() == Role.BATTERY)
-                .anyMatch(reach::of);
+                .anyMatch(reach::charges);
     }
 }

@@ -79,6 +79,7 @@ public final class FindingWords {
                     CHARGE,
                     CHARGE_HELD,
                     CHARGE_APART,
+                    EMPTIED,
                     CHARGE_CURRENT,
                     HEAT_IF_SLOW,
                     DUTY_AFTER_FAILURE,
@@ -136,7 +137,7 @@ public final class FindingWords {
                             + " most "
                             + allowed
                             + ", 80 %";
-            case CHARGE, CHARGE_HELD, CHARGE_APART ->
+            case CHARGE, CHARGE_HELD, CHARGE_APART, EMPTIED ->
                     "ends the flight at "
                             + Formats.percent(f.found())
                             + ", having started at "
@@ -311,7 +312,9 @@ public final class FindingWords {
                     "alternators hold their set point, and larger ones would give no more: raise it"
                             + " as far as batteries and loads bear, or drop less on the way, as by"
                             + " a relay instead of a diode";
-            case CHARGE_APART -> "no alternator charges it: charge it before each flight";
+            case CHARGE_APART, EMPTIED ->
+                    "no alternator charges it: give it a way to be charged, as by a diode or a relay"
+                            + " from a bus that one feeds, or charge it before each flight";
             case CHARGE_CURRENT ->
                     "charge it before the flight, or limit what the alternator drives into it";
             case DUTY_AFTER_FAILURE -> "know that it may open then";

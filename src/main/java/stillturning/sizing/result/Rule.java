@@ -40,6 +40,8 @@ public enum Rule {
     ALTERNATOR(Gravity.WRONG),
     /** The same although the alternators hold their set point, and so could give more. */
     ALTERNATOR_HELD(Gravity.WRONG),
+    /** A battery that no alternator charges is empty when the flight ends (both 0 to 1). */
+    EMPTIED(Gravity.WRONG),
     /**
      * A protector without which the engine stops carries with nothing wrong (A) nearly all that it
      * is rated for (A).
@@ -59,7 +61,7 @@ public enum Rule {
     CHARGE(Gravity.LOOK),
     /** The same although the alternators hold their set point throughout. */
     CHARGE_HELD(Gravity.LOOK),
-    /** The same of a battery that no alternator is joined to. */
+    /** The same of a battery that no alternator charges. */
     CHARGE_APART(Gravity.LOOK),
     /**
      * A short (A) makes the wire too hot before its protector opens, where that is as slow as its
