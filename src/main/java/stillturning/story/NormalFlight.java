@@ -1,5 +1,6 @@
 package stillturning.story;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -34,6 +35,14 @@ public record NormalFlight(
         cuesShowing = List.copyOf(cuesShowing);
         givenUp = List.copyOf(givenUp);
         lost = List.copyOf(lost);
+    }
+
+    /** The same with more that went off or stays away. */
+    public NormalFlight andLost(List<StoryEvent> more) {
+        List<StoryEvent> all = new ArrayList<>(lost);
+        all.addAll(more);
+        return new NormalFlight(
+                engineRuns, working, feeds, cuesShowing, busVolts, sourceAmps, givenUp, all);
     }
 
     /**

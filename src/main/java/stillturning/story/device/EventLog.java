@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
 import stillturning.story.TripContest;
@@ -44,6 +45,14 @@ public final class EventLog {
         }
         happenings.add(new StoryEvent(seconds, kind, part, words, ledBy));
         told.run();
+    }
+
+    /** The parts to which such an event happened. */
+    public Set<String> partsOf(Kind kind) {
+        return happenings.stream()
+                .filter(happening -> happening.kind() == kind)
+                .map(StoryEvent::part)
+                .collect(Collectors.toSet());
     }
 
     /** Index of the event that was written last. */

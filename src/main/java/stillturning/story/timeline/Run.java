@@ -114,6 +114,14 @@ final class Run {
         return readings.normal(happenings());
     }
 
+    /** Contacts that are held here and do not close where all is switched on from dead. */
+    List<StoryEvent> staysOpen(Run fromDead) throws UntoldStory {
+        fromDead.plant.release();
+        fromDead.simulation.comeToRest();
+        Set<String> closed = fromDead.journal.partsOf(StoryEvent.Kind.CONTACTS_CLOSE);
+        return fromDead.plant.staysOpen(plant, closed);
+    }
+
     /** Takes over where another run came to rest. */
     void resume(Run healthy) {
         resume(healthy, healthy.simulation::likeness);

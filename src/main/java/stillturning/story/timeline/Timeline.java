@@ -122,20 +122,24 @@ public final class Timeline {
                                 () ->
                                         new IllegalArgumentException(
                                                 "the study has no phase " + moment.phase()));
-        this.healthy =
-                new Run(
-                        candidate,
-                        layouts.intact(),
-                        new FlightConditions(
-                                study.aircraft(),
-                                phase,
-                                new Moment(phase.name(), FlightSpan.HELD, moment.batteries()),
-                                Setting.with(Pilot.NEVER),
-                                stride));
+        this.healthy = flying();
         if (study.aircraft().isStarted(phase)) {
             healthy.stand();
         }
-        this.normal = healthy.comeToRest();
+        NormalFlight atRest = healthy.comeToRest();
+        this.normal = atRest.andLost(healthy.staysOpen(flying()));
+    }
+
+    private Run flying() {
+        return new Run(
+                candidate,
+                layouts.intact(),
+                new FlightConditions(
+                        study.aircraft(),
+                        phase,
+                        new Moment(phase.name(), FlightSpan.HELD, moment.batteries()),
+                        Setting.with(Pilot.NEVER),
+                        stride));
     }
 
     private Timeline(Timeline same, StepLimits stride) {

@@ -61,6 +61,36 @@ final class CoilDevice implements BranchDevice {
         return state == State.PULLED || state == State.LETTING_GO;
     }
 
+    /** Whether it holds contacts closed. */
+    boolean holds() {
+        return movesContacts && pulled();
+    }
+
+    /** Lets go at once, as before anything was switched on. */
+    void release() {
+        enter(State.RELEASED, NO_DEADLINE);
+    }
+
+    /** Why its contacts stay open although all is switched on. */
+    StoryEvent staysOpen() {
+        return new StoryEvent(
+                now.seconds,
+                StoryEvent.Kind.CONTACTS_OPEN,
+                placed.part(),
+                "does not pull in from dead: "
+                        + EventWords.volts(volts())
+                        + " at its "
+                        + coil.name()
+                        + ", which needs "
+                        + EventWords.volts(coil.pullInVolts())
+                        + "; feed it from where there is voltage while its contacts are open",
+                -1);
+    }
+
+    String part() {
+        return placed.part();
+    }
+
     /** The net at which it is fed. */
     int from() {
         return placed.from();

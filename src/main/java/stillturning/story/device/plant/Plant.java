@@ -32,6 +32,7 @@ import stillturning.parts.element.Protector;
 import stillturning.parts.element.Rectifier;
 import stillturning.parts.element.curve.WireHeating;
 import stillturning.story.Story.Feed;
+import stillturning.story.StoryEvent;
 import stillturning.story.device.BranchDevice;
 import stillturning.story.device.BranchLayout;
 import stillturning.story.device.BranchLayout.Seat;
@@ -118,6 +119,26 @@ public final class Plant {
     /** Supplies of the study's loads by load. */
     public Map<String, SupplyDevice> loads() {
         return loads;
+    }
+
+    /** Has all coils let go, as before anything was switched on. */
+    public void release() {
+        coils.values().forEach(CoilDevice::release);
+    }
+
+    /**
+     * Why contacts are open here that are held closed elsewhere.
+     *
+     * @param there the same plant in another state
+     * @param pulledIn parts that were closed here for a while
+     */
+    public List<StoryEvent> staysOpen(Plant there, Set<String> pulledIn) {
+        return there.coils.entrySet().stream()
+                .filter(coil -> coil.getValue().holds())
+                .map(coil -> requireNonNull(coils.get(coil.getKey()), coil.getKey()))
+                .filter(coil -> !pulledIn.contains(coil.part()))
+                .map(CoilDevice::staysOpen)
+                .toList();
     }
 
     /**
