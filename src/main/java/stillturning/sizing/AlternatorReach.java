@@ -1,15 +1,15 @@
 package stillturning.sizing;
 
+import static stillturning.parts.element.Element.Passage.BOTH_WAYS;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import org.jgrapht.Graph;
-import org.jgrapht.alg.connectivity.ConnectivityInspector;
-import org.jgrapht.graph.DefaultDirectedGraph;
-import org.jgrapht.graph.DefaultEdge;
-import org.jgrapht.traverse.BreadthFirstIterator;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
@@ -51,50 +51,49 @@ final class AlternatorReach {
                         .filter(placed -> placed.element().role() == Role.GENERATOR)
                         .map(Placed::from)
                         .toList();
-        charged = charged(ways(circuit, outside), outputs);
+        charged = reached(onward(circuit, outside, false), outputs);
         List<Placed> flowing = outside.stream().filter(placed -> !blocks(placed, flow)).toList();
-        relieved = relieved(ways(circuit, flowing), outputs);
+        relieved = reached(onward(circuit, flowing, true), outputs);
     }
 
-    private static Set<Integer> charged(Graph<Integer, DefaultEdge> ways, List<Integer> outputs) {
-        Set<Integer> reached = new HashSet<>();
-        outputs.forEach(o -> new BreadthFirstIterator<>(ways, o).forEachRemaining(reached::add));
-        return reached;
-    }
-
-    private static Set<Integer> relieved(Graph<Integer, DefaultEdge> ways, List<Integer> outputs) {
-        ConnectivityInspector<Integer, DefaultEdge> groups = new ConnectivityInspector<>(ways);
-        return outputs.stream()
-                .flatMap(output -> groups.connectedSetOf(output).stream())
-                .collect(Collectors.toSet());
-    }
-
-    private static Graph<Integer, DefaultEdge> ways(Circuit circuit, List<Placed> through) {
-        Graph<Integer, DefaultEdge> ways = new DefaultDirectedGraph<>(DefaultEdge.class);
-        IntStream.range(0, circuit.nets()).forEach(ways::addVertex);
+    /** Where current may go from each net. */
+    private static Map<Integer, List<Integer>> onward(
+            Circuit circuit, List<Placed> through, boolean eitherWay) {
+        Map<Integer, List<Integer>> onward = new HashMap<>();
         for (Placed placed : through) {
+            Passage passage = placed.element().passage();
             if (placed.element() instanceof Conversion conversion) {
-                way(ways, placed.from(), circuit.net(placed.part(), conversion.output().plus()));
-            } else {
-                pass(ways, placed);
+                int plus = circuit.net(placed.part(), conversion.output().plus());
+                way(onward, placed.from(), plus, eitherWay);
+            }
+            if (passage != Passage.NONE) {
+                way(onward, placed.from(), placed.to(), eitherWay || passage == BOTH_WAYS);
             }
         }
-        return ways;
+        return onward;
     }
 
-    private static void pass(Graph<Integer, DefaultEdge> ways, Placed placed) {
-        if (placed.element().passage() != Passage.NONE) {
-            way(ways, placed.from(), placed.to());
+    private static void way(
+            Map<Integer, List<Integer>> onward, int one, int other, boolean eitherWay) {
+        if (one != STRUCTURE && other != STRUCTURE) {
+            onward.computeIfAbsent(one, net -> new ArrayList<>()).add(other);
         }
-        if (placed.element().passage() == Passage.BOTH_WAYS) {
-            way(ways, placed.to(), placed.from());
+        if (eitherWay) {
+            way(onward, other, one, false);
         }
     }
 
-    private static void way(Graph<Integer, DefaultEdge> ways, int one, int other) {
-        if (one != STRUCTURE && other != STRUCTURE && one != other) {
-            ways.addEdge(one, other);
+    private static Set<Integer> reached(Map<Integer, List<Integer>> onward, List<Integer> from) {
+        Set<Integer> reached = new HashSet<>(from);
+        Deque<Integer> waiting = new ArrayDeque<>(from);
+        while (!waiting.isEmpty()) {
+            for (int net : onward.getOrDefault(waiting.remove(), List.of())) {
+                if (reached.add(net)) {
+                    waiting.add(net);
+                }
+            }
         }
+        return reached;
     }
 
     private static boolean closed(Placed placed, SteadyState flow) {
