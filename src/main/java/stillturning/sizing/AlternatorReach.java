@@ -56,6 +56,16 @@ final class AlternatorReach {
         relieved = reached(onward(circuit, flowing, true), outputs);
     }
 
+    /** The nets that closed metal joins to the output of one alternator. */
+    static Set<Integer> metal(Circuit circuit, SteadyState flow, Placed alternator) {
+        List<Placed> metal =
+                circuit.placed().stream()
+                        .filter(placed -> placed.element().passage() == BOTH_WAYS)
+                        .filter(placed -> closed(placed, flow))
+                        .toList();
+        return reached(onward(circuit, metal, true), List.of(alternator.from()));
+    }
+
     /** Where current may go from each net. */
     private static Map<Integer, List<Integer>> onward(
             Circuit circuit, List<Placed> through, boolean eitherWay) {

@@ -6,15 +6,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
 import stillturning.model.Phase;
 import stillturning.model.wiring.PublishedLimits;
 import stillturning.parts.element.Element.Role;
+import stillturning.parts.element.Generator;
+import stillturning.parts.element.Guard;
 import stillturning.sizing.result.Carried;
 import stillturning.sizing.result.LoadAnalysis;
 import stillturning.sizing.result.LoadAnalysis.ChargeStep;
 import stillturning.sizing.result.LoadAnalysis.PhaseBalance;
 import stillturning.sizing.result.Rule;
 import stillturning.sizing.result.SizeFinding;
+import stillturning.story.SteadyState;
 
 /** What is not as it should be with alternators, and with how they charge the batteries. */
 final class SourceFindings {
@@ -38,6 +43,7 @@ final class SourceFindings {
     List<SizeFinding> of(LoadAnalysis loads) {
         loads.phases().forEach(p -> balance(p, loads));
         charge(loads);
+        guards();
         subject.survey()
                 .greedy()
                 .forEach(
@@ -95,6 +101,33 @@ final class SourceFindings {
                         add(rule, battery, last.end(), start, Carried.NOTHING);
                     }
                 });
+    }
+
+    /** With little on it, a bus comes up to what its alternator holds. */
+    private void guards() {
+        Circuit circuit = subject.circuit();
+        for (Placed placed : circuit.placed()) {
+            if (placed.element() instanceof Guard guard) {
+                double held = heldAt(circuit.net(placed.part(), guard.sense()));
+                if (guard.trip().volts() <= held) {
+                    add(Rule.GUARD_LOW, placed.part(), guard.trip().volts(), held, Carried.NOTHING);
+                }
+            }
+        }
+    }
+
+    /** The highest voltage that an alternator holds at a net; 0 where none does (V). */
+    private double heldAt(int net) {
+        Circuit circuit = subject.circuit();
+        SteadyState flow = subject.survey().rest(subject.study().goals().failurePhase());
+        double held = 0;
+        for (Placed placed : circuit.placed()) {
+            if (placed.element() instanceof Generator generator
+                    && AlternatorReach.metal(circuit, flow, placed).contains(net)) {
+                held = Math.max(held, generator.regulation().setVolts());
+            }
+        }
+        return held;
     }
 
     private Rule falling(String battery, double end, LoadAnalysis loads) {

@@ -80,6 +80,7 @@ public final class FindingWords {
                     CHARGE_HELD,
                     CHARGE_APART,
                     EMPTIED,
+                    GUARD_LOW,
                     CHARGE_CURRENT,
                     HEAT_IF_SLOW,
                     DUTY_AFTER_FAILURE,
@@ -110,6 +111,13 @@ public final class FindingWords {
                             + (f.allowed() > 1 ? others(f.allowed() - 1) : "");
             case MAIN_POWER -> mainPower(f);
             case DROP -> drop(f);
+            case GUARD_LOW ->
+                    "acts at "
+                            + volts(f.found())
+                            + ", and alternators hold "
+                            + volts(f.allowed())
+                            + ": with little on its bus, or full batteries, it acts with nothing"
+                            + " wrong";
             case MINIMUM -> minimum(f);
             case OFF -> "gets nothing" + when + ": what leads to it is switched off or open";
             case CRANKING, CRANKING_COLD -> cranking(f);
@@ -300,6 +308,9 @@ public final class FindingWords {
             case INTERRUPT -> "take a class that interrupts more, or a longer wire before it";
             case ENGINE_DUTY, ENGINE_MARGIN, DUTY, INRUSH ->
                     "take a channel or protector that carries it";
+            case GUARD_LOW ->
+                    "a limit above all that alternators hold and below what loads stand, as 16 V"
+                            + " in a 14 V system (common practice)";
             case MINIMUM ->
                     backwards(f)
                             ? "look for a source whose plus and minus are exchanged"

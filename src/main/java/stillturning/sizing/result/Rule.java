@@ -36,6 +36,8 @@ public enum Rule {
     DROP(Gravity.WRONG),
     /** The contacts need a higher rating (A) than they have (A). */
     CONTACT(Gravity.WRONG),
+    /** An over-voltage guard acts at a voltage (V) that alternators hold anyway (V). */
+    GUARD_LOW(Gravity.WRONG),
     /** On average the aircraft takes more (A) than the alternators give in that phase (A). */
     ALTERNATOR(Gravity.WRONG),
     /** The same although the alternators hold their set point, and so could give more. */
