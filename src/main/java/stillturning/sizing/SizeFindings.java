@@ -343,8 +343,16 @@ final class SizeFindings {
     private void cranking(CrankingSupply cranking) {
         Rule rule = cranking.hard() ? Rule.CRANKING_COLD : Rule.CRANKING;
         Carried when = new Carried(cranking.starterAmps(), cranking.conditions(), "");
+        String opened = cranking.opened().stream().findFirst().orElse("");
         cranking.loads().stream()
                 .filter(CrankingSupply.Fed::stops)
-                .forEach(f -> add(rule, f.load(), f.volts(), f.minimumVolts(), when));
+                .map(f -> finding(rule, f, opened, when))
+                .forEach(findings::add);
+    }
+
+    private static SizeFinding finding(
+            Rule rule, CrankingSupply.Fed fed, String opened, Carried when) {
+        return new SizeFinding(
+                rule, fed.load(), opened, fed.volts(), fed.minimumVolts(), when, Optional.empty());
     }
 }

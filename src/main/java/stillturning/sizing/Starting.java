@@ -5,6 +5,7 @@ import java.util.List;
 import stillturning.sizing.result.CrankingSupply;
 import stillturning.sizing.result.CrankingSupply.Fed;
 import stillturning.story.StartAttempt;
+import stillturning.story.StoryEvent;
 import stillturning.story.timeline.Timeline;
 
 /** What is left for the engine's loads while the starter turns it. */
@@ -46,6 +47,14 @@ final class Starting {
                                                                         start.resets()
                                                                                 .contains(load)))));
         return new CrankingSupply(
-                start.conditions(), hard, start.runs(), start.starterAmps(), loads);
+                start.conditions(),
+                hard,
+                start.runs(),
+                start.starterAmps(),
+                loads,
+                start.happenings().stream()
+                        .filter(h -> h.kind() == StoryEvent.Kind.PROTECTOR_OPENS)
+                        .map(StoryEvent::part)
+                        .toList());
     }
 }

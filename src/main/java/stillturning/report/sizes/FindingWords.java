@@ -283,7 +283,8 @@ public final class FindingWords {
                 + ": down to "
                 + volts(f.found())
                 + ", and it needs "
-                + volts(f.allowed());
+                + volts(f.allowed())
+                + (f.other().isEmpty() ? "" : "; " + f.other() + " opens meanwhile");
     }
 
     /** What mends it. */
@@ -316,7 +317,13 @@ public final class FindingWords {
                             ? "look for a source whose plus and minus are exchanged"
                             : "look for the largest drop on its way";
             case OFF -> "none if it is meant to be off; else find what is open on its way";
-            case CRANKING, CRANKING_COLD -> "thicker battery leads, or a larger battery";
+            case CRANKING, CRANKING_COLD ->
+                    f.other().isEmpty()
+                            ? "thicker battery leads, or a larger battery"
+                            : "keep what the starter draws out of "
+                                    + f.other()
+                                    + ", as by another battery lead, or a diode or a relay that"
+                                    + " parts the buses while it turns";
             case CONTACT -> "take larger contacts, or let a relay switch it";
             case ALTERNATOR, ALTERNATOR_SHARE, CHARGE -> "a larger alternator, or less load";
             case ALTERNATOR_HELD, CHARGE_HELD ->

@@ -10,9 +10,15 @@ import java.util.List;
  * @param runs whether the engine runs at the end
  * @param starterAmps highest current of the starter (A)
  * @param loads the starter and each load that the engine needs
+ * @param opened protectors that open meanwhile, in order of time
  */
 public record CrankingSupply(
-        String conditions, boolean hard, boolean runs, double starterAmps, List<Fed> loads) {
+        String conditions,
+        boolean hard,
+        boolean runs,
+        double starterAmps,
+        List<Fed> loads,
+        List<String> opened) {
 
     /**
      * A load while the starter turns.
@@ -25,5 +31,6 @@ public record CrankingSupply(
 
     public CrankingSupply {
         loads = List.copyOf(loads);
+        opened = List.copyOf(opened);
     }
 }
