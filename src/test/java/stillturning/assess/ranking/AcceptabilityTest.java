@@ -43,6 +43,39 @@ class AcceptabilityTest {
                 .orElseThrow();
     }
 
+    /** Where one dominates the other in some draws, these have no weighting that is its own. */
+    @Test
+    void whoIsNeverFirstHasNoCentralWeights() {
+        List<List<Alternative>> draws =
+                List.of(
+                        List.of(
+                                new Alternative("A", List.of(1.0, 1.0), List.of()),
+                                new Alternative("B", List.of(0.0, 0.5), List.of())));
+        List<Acceptability.Accepted> accepted =
+                Acceptability.of(CRITERIA, draws, List.of()).candidates();
+        assertEquals(List.of(), accepted.get(1).centralWeights());
+        assertEquals(0, accepted.get(1).first());
+        assertEquals(2, accepted.get(0).centralWeights().size());
+    }
+
+    /** B is never first in every second draw: those count for nothing among its weightings. */
+    @Test
+    void drawsInWhichItIsNeverFirstCountForNothing() {
+        List<List<Alternative>> draws = new ArrayList<>();
+        for (List<Alternative> draw : draws(64)) {
+            draws.add(draw);
+            draws.add(List.of(draw.get(0), new Alternative("B", List.of(0.0, -1.0), List.of())));
+        }
+        double alone = of("B", 64).centralWeights().get(0);
+        double among =
+                Acceptability.of(CRITERIA, draws, List.of())
+                        .candidates()
+                        .get(1)
+                        .centralWeights()
+                        .get(0);
+        assertEquals(alone, among, 1e-3);
+    }
+
     @Test
     void sharesCentralWeightsAndConfidenceAreThoseOfTheClosedForm() {
         Acceptability.Accepted a = of("A", 64);

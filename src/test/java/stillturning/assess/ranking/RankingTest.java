@@ -189,6 +189,29 @@ class RankingTest {
         assertEquals(List.of("a"), result.standing("b").dominatedBy());
     }
 
+    /** Criteria in another order than their differences. */
+    @Test
+    void theLargestDifferenceStandsFirstWhereverItsCriterionDoes() {
+        RankingResult result =
+                Ranking.of(
+                        Candidates.units(3),
+                        List.of(Candidates.of("a", .5, .9, .7), Candidates.of("b", .4, .1, .4)));
+        assertEquals(
+                List.of("c1", "c2", "c0"),
+                result.whyFirst().orElseThrow().better().stream()
+                        .map(CriterionDifference::criterion)
+                        .toList());
+    }
+
+    /** A value may come out as minus zero. */
+    @Test
+    void theTwoZerosAreOneValue() {
+        for (Sense sense : Sense.values()) {
+            assertEquals(0, sense.compare(-0.0, 0.0), sense.name());
+            assertEquals(0, sense.compare(0.0, -0.0), sense.name());
+        }
+    }
+
     @Test
     void whyFirstLaysTheLeaderBesideTheRunnerUpLargestDifferenceFirst() {
         Comparison why = fourCandidates().whyFirst().orElseThrow();

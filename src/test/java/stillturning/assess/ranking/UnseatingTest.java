@@ -75,7 +75,10 @@ class UnseatingTest {
         for (int i = 0; i < COMPANIES; i++) {
             Company company = Company.of(random);
             String leader = company.ranked().get(0).name();
+            double smaller = 0;
             for (WeightChange change : company.changes()) {
+                assertTrue(change.size() >= smaller, () -> company + " " + change);
+                smaller = change.size();
                 seen++;
                 tied += change.size() < ASIDE ? 1 : 0;
                 assertDrawsLevelThere(company, change, leader);
