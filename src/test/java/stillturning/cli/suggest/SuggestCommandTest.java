@@ -20,6 +20,9 @@ class SuggestCommandTest {
 
     @TempDir private Path here = Path.of("");
 
+    /** Outside the study. */
+    @TempDir private Path beside = Path.of("");
+
     @BeforeEach
     void copyTheStudy() throws IOException {
         try (var files = Files.list(Session.ARCHITECTURES.resolve("first-steps"))) {
@@ -69,7 +72,7 @@ class SuggestCommandTest {
     @Thorough
     @Test
     void theLightestChangesAreKeptAndToldOnThePageWhereThatIsAskedFor() throws Exception {
-        String kept = here.resolveSibling(here.getFileName() + "-mends.json").toString();
+        String kept = beside.resolve("mends.json").toString();
         Ran found = suggest("--lightest", "--moves", "1", "--most", "12", "--keep", kept, "--json");
         assertEquals(ExitCode.FINE, found.code(), found.err());
         JsonNode one = Session.tree(found.out()).get("candidates").get(0);
@@ -80,7 +83,7 @@ class SuggestCommandTest {
         Ran again = session.run("suggest", here.toString(), "--again", kept, "--json");
         assertEquals(found.out(), again.out());
 
-        Path page = here.resolveSibling(here.getFileName() + ".html");
+        Path page = beside.resolve("page.html");
         String chapter = "What would mend what is wrong";
         Ran plain = session.run("explain", here.toString(), "--html", page.toString());
         assertTrue(plain.err().isEmpty(), plain.err());
