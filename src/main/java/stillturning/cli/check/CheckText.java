@@ -1,5 +1,6 @@
 package stillturning.cli.check;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,6 +15,7 @@ import stillturning.cli.study.StudyAssessment;
 import stillturning.cli.terminal.Output;
 import stillturning.cli.terminal.Output.TitledLines;
 import stillturning.files.candidate.Expanded;
+import stillturning.files.finding.FileRemark;
 import stillturning.files.value.Assumption;
 import stillturning.model.Study;
 import stillturning.quantity.Formats;
@@ -103,8 +105,27 @@ final class CheckText {
     private void remarks() {
         if (!check.read().remarks().isEmpty()) {
             out.section("Worth a second look");
-            check.read().remarks().forEach(r -> out.paragraph("  ", r.toString()));
+            check.read().remarks().stream()
+                    .collect(
+                            Collectors.groupingBy(
+                                    CheckText::said, LinkedHashMap::new, Collectors.toList()))
+                    .values()
+                    .forEach(alike -> out.paragraph("  ", oneForAll(alike)));
         }
+    }
+
+    private static List<String> said(FileRemark remark) {
+        return List.of(remark.path(), remark.words());
+    }
+
+    /** What is said alike of several files, once. */
+    private static String oneForAll(List<FileRemark> alike) {
+        String others =
+                alike.stream()
+                        .skip(1)
+                        .map(r -> r.file().getFileName() + ":" + r.line() + ":" + r.column())
+                        .collect(Collectors.joining(", "));
+        return alike.get(0) + (others.isEmpty() ? "" : "; so at " + others);
     }
 
     private void normalFlight() {

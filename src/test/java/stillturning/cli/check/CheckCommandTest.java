@@ -95,6 +95,17 @@ class CheckCommandTest {
         assertTrue(json.get("normalFlight").get(1).get("withNothingWrong").size() > 0);
     }
 
+    /** What is said alike of several candidates stands once, with every place. */
+    @Test
+    void aRemarkThatSeveralFilesShareIsSaidOnce() {
+        String said = "nobody presses the starter";
+        Ran fresh = Session.in(here).run("new", "fresh");
+        assertEquals(ExitCode.FINE, fresh.code(), fresh.err());
+        String told = check("fresh").out().replaceAll("\\s+", " ");
+        assertEquals(told.indexOf(said), told.lastIndexOf(said), told);
+        assertTrue(told.contains("; so at main-bus.yaml:3:1, two-engine-buses"), told);
+    }
+
     @Test
     void anEngineThatRunsDryWithNothingWrongIsAnExitCode() {
         Path folder = Session.in(here).copyOfFirstSteps("small");
