@@ -9,7 +9,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Phase;
@@ -139,7 +141,7 @@ final class CurrentSurvey {
                 untold.add(phase.name() + ": " + name);
                 continue;
             }
-            one.course.get().steady().forEach(f -> look(one.failure, f, phase, starting));
+            look(one.failure, one.course.get().steady(), phase, starting);
             opened(one.failure, one.course.get(), phase);
             tooLate(one.failure, one.course.get(), phase)
                     .forEach(
@@ -218,26 +220,39 @@ final class CurrentSurvey {
         return late;
     }
 
-    /** While the engine is started, seconds long, only shorts count. */
-    private void look(Failure failure, SteadyState flow, Phase phase, boolean starting) {
-        boolean shorted =
-                shorts(failure)
-                        .anyMatch(
-                                name -> Math.abs(flow.amps().getOrDefault(name, 0.0)) > FAULT_AMPS);
-        if (shorted || !starting) {
-            Map<String, Carried> into = shorted ? faulty : worst;
-            flow.amps()
-                    .forEach(
-                            (element, amps) -> {
-                                double size = Math.abs(amps);
-                                Carried known = into.get(element);
-                                if (known == null || size > known.amps()) {
-                                    into.put(
-                                            element,
-                                            new Carried(size, phase.name(), failure.name()));
-                                }
-                            });
+    private void look(Failure failure, List<SteadyState> flows, Phase phase, boolean starting) {
+        for (int i = 0; i < flows.size(); i++) {
+            look(failure, flows.get(i), phase, !starting, i == flows.size() - 1);
         }
+    }
+
+    /**
+     * While the engine is started, seconds long, only shorts count. What flows beside a short
+     * counts only where it lasts: until a protector ends the short a low voltage has loads draw
+     * more, for an instant.
+     */
+    private void look(
+            Failure failure, SteadyState flow, Phase phase, boolean counts, boolean lasts) {
+        Set<String> shorting =
+                shorts(failure)
+                        .filter(name -> Math.abs(flow.amps().getOrDefault(name, 0.0)) > FAULT_AMPS)
+                        .collect(Collectors.toSet());
+        Set<String> faults =
+                shorting.isEmpty()
+                        ? Set.of()
+                        : ShortPath.of(candidate.circuit(failure.hits()), flow, shorting);
+        boolean beside = counts && (lasts || shorting.isEmpty());
+        flow.amps()
+                .forEach(
+                        (element, amps) -> {
+                            Carried carried =
+                                    new Carried(Math.abs(amps), phase.name(), failure.name());
+                            if (faults.contains(element)) {
+                                faulty.merge(element, carried, Carried::orMore);
+                            } else if (beside) {
+                                worst.merge(element, carried, Carried::orMore);
+                            }
+                        });
     }
 
     /** Names of the metal that a failure adds between things that should not touch. */
