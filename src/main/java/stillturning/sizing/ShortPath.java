@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stillturning.model.Circuit;
@@ -61,31 +62,21 @@ final class ShortPath {
      */
     static Set<String> of(Circuit failed, SteadyState state, Set<String> shorting) {
         ShortPath path = new ShortPath(failed, state, shorting);
-        return Stream.concat(path.towards().stream(), path.back().stream())
+        Set<Flow> towards = path.followed(path.into, Flow::from);
+        Set<Flow> back = path.followed(path.outOf, Flow::to);
+        return Stream.concat(towards.stream(), back.stream())
                 .map(flow -> flow.placed.name())
                 .collect(Collectors.toSet());
     }
 
-    private Set<Flow> towards() {
+    private Set<Flow> followed(Map<Integer, List<Flow>> flows, ToIntFunction<Flow> onward) {
         Set<Flow> found = new HashSet<>(shorts);
-        Deque<Integer> nets = new ArrayDeque<>(shorts.stream().map(Flow::from).toList());
+        Deque<Integer> nets = new ArrayDeque<>();
+        shorts.forEach(flow -> nets.add(onward.applyAsInt(flow)));
         while (!nets.isEmpty()) {
-            for (Flow flow : into.getOrDefault(nets.remove(), List.of())) {
+            for (Flow flow : flows.getOrDefault(nets.remove(), List.of())) {
                 if (found.add(flow) && !isSource(flow)) {
-                    nets.add(flow.from);
-                }
-            }
-        }
-        return found;
-    }
-
-    private Set<Flow> back() {
-        Set<Flow> found = new HashSet<>(shorts);
-        Deque<Integer> nets = new ArrayDeque<>(shorts.stream().map(Flow::to).toList());
-        while (!nets.isEmpty()) {
-            for (Flow flow : outOf.getOrDefault(nets.remove(), List.of())) {
-                if (found.add(flow) && !isSource(flow)) {
-                    nets.add(flow.to);
+                    nets.add(onward.applyAsInt(flow));
                 }
             }
         }
