@@ -23,6 +23,7 @@ import stillturning.story.Snapshot;
 import stillturning.story.Spell;
 import stillturning.story.StartAttempt;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.story.WatchedStory;
 import stillturning.story.timeline.stride.StepLimits;
@@ -127,7 +128,17 @@ public final class Timeline {
             healthy.stand();
         }
         NormalFlight atRest = healthy.comeToRest();
-        this.normal = atRest.andLost(healthy.staysOpen(flying()));
+        this.normal = atRest.andLost(fromDead());
+    }
+
+    /** What does not come on where all is switched on from dead. */
+    private List<StoryEvent> fromDead() {
+        try {
+            return healthy.staysOpen(flying());
+        } catch (UntoldStory e) {
+            String words = "cannot be told from dead: " + e.getMessage();
+            return List.of(new StoryEvent(0, StoryEvent.Kind.UNTOLD, "engine", words, -1));
+        }
     }
 
     private Run flying() {
