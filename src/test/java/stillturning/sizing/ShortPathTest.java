@@ -57,7 +57,10 @@ class ShortPathTest {
         Set<String> shorting =
                 BENCH.candidate().circuit(failure.hits()).placed().stream()
                         .map(p -> p.name())
-                        .filter(n -> !intact.contains(n) && Math.abs(at.amps().get(n)) > 100)
+                        .filter(
+                                n ->
+                                        !intact.contains(n)
+                                                && Math.abs(at.amps().getOrDefault(n, 0.0)) > 100)
                         .filter(n -> !n.endsWith("end"))
                         .collect(Collectors.toSet());
         assertEquals(1, shorting.size(), shorting.toString());
