@@ -19,6 +19,9 @@ import stillturning.story.StoryEvent;
 /** Holds a candidate's verdicts against the hard requirements. */
 public final class Requirements implements Requirement.Visitor<RequirementMet> {
 
+    /** Longer nobody is at it. */
+    private static final double DRILL_SECONDS = 60;
+
     private static final double SECONDS_PER_MINUTE = 60;
 
     private final Study.Aircraft aircraft;
@@ -298,12 +301,20 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
                         requirement,
                         runs,
                         runs
-                                ? "it runs on for " + inWords(lasts(drill))
+                                ? "it runs on for " + inWords(lasts(drill)) + leftAlive(drill)
                                 : untold(drill).orElseGet(() -> stopped(drill)))
                 .within(
                         Double.isInfinite(lasts(drill))
                                 ? nearest(List.of(drill))
                                 : Margins.time(lasts(drill), goals.enoughSeconds()));
+    }
+
+    /** A drill that parts nothing passes for one under which the engine runs on. */
+    private static String leftAlive(Verdict drill) {
+        boolean parts =
+                drill.planned().of(StoryEvent.Kind.LOAD_STOPS).stream()
+                        .anyMatch(stops -> stops.seconds() < DRILL_SECONDS);
+        return parts ? "" : "; but it takes power from no load, so not from what smokes";
     }
 
     private String stopped(Verdict drill) {

@@ -32,7 +32,7 @@ final class SizeSheets {
                                 SizeTables.of(report).stream(),
                                 SizeTables.lists(report).stream()
                                         .filter(t -> !t.name().equals("load-analysis")))
-                        .<Table<?>>filter(t -> !t.cells().isEmpty())
+                        .filter(t -> !t.cells().isEmpty())
                         .toList();
         return new SizeSheet(
                 report.candidate().title(),

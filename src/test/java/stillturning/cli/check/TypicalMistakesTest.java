@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -105,13 +106,19 @@ class TypicalMistakesTest {
     }
 
     private String checked(String candidate) throws IOException {
+        return told(candidate, "check");
+    }
+
+    private String told(String candidate, String... words) throws IOException {
         Path study = Files.createDirectory(here.resolve("study"));
         Files.copy(SANDPIPER.resolve("study.yaml"), study.resolve("study.yaml"));
         Files.copy(
                 SANDPIPER.resolve("one-battery-main-bus.yaml"),
                 study.resolve("one-battery-main-bus.yaml"));
         Files.writeString(study.resolve(SOUND), candidate);
-        Session.Ran ran = Session.in(here).run("check", "study");
+        List<String> all = new ArrayList<>(List.of(words));
+        all.add(1, "study");
+        Session.Ran ran = Session.in(here).run(all.toArray(String[]::new));
         return (ran.out() + ran.err()).replaceAll("\\s+", " ");
     }
 
@@ -125,6 +132,21 @@ class TypicalMistakesTest {
         }
         String told = checked(text);
         assertTrue(told.contains(mistake.said), told);
+    }
+
+    /** The engine runs on with such a master off, and so does what smokes. */
+    @Test
+    void aMasterThatPartsNothingIsToldWhereTheRequirementIsMet() throws IOException {
+        String text = Files.readString(SANDPIPER.resolve(SOUND));
+        String parted = ", wire AWG 22, via master, wire AWG 22";
+        assertTrue(text.contains(parted));
+        String said = "takes power from no load";
+        assertFalse(told(text, "decide", "--json").contains(said));
+        Files.delete(here.resolve("study").resolve(SOUND));
+        Files.writeString(
+                here.resolve("study").resolve(SOUND), text.replace(parted, ", wire AWG 22"));
+        Session.Ran ran = Session.in(here).run("decide", "study", "--json");
+        assertTrue(ran.out().replaceAll("\\s+", " ").contains(said), ran.out());
     }
 
     @Test
