@@ -111,13 +111,7 @@ public final class FindingWords {
                             + (f.allowed() > 1 ? others(f.allowed() - 1) : "");
             case MAIN_POWER -> mainPower(f);
             case DROP -> drop(f);
-            case GUARD_LOW ->
-                    "acts at "
-                            + volts(f.found())
-                            + ", and alternators hold "
-                            + volts(f.allowed())
-                            + ": with little on its bus, or full batteries, it acts with nothing"
-                            + " wrong";
+            case GUARD_LOW -> actsAnyway(f);
             case MINIMUM -> minimum(f);
             case OFF -> "gets nothing" + when + ": what leads to it is switched off or open";
             case CRANKING, CRANKING_COLD -> cranking(f);
@@ -274,6 +268,14 @@ public final class FindingWords {
                 + " until its insulation is at 150 °C, and the protector never opens at "
                 + Formats.fixed(f.found() / f.allowed(), 1)
                 + " times that";
+    }
+
+    private static String actsAnyway(SizeFinding f) {
+        return "acts at "
+                + volts(f.found())
+                + ", and alternators hold "
+                + volts(f.allowed())
+                + ": with little on its bus, or full batteries, it acts with nothing wrong";
     }
 
     private static String cranking(SizeFinding f) {
