@@ -43,6 +43,9 @@ final class SizeFindings {
     /** Nearer than this to where the returns meet, a wire drives no short (V). */
     private static final double GROUNDED_VOLTS = 1;
 
+    /** Behind a protector that has opened a load has less (V). */
+    private static final double CUT_OFF_VOLTS = 0.5;
+
     /** The starter's highest current and the steady one differ by less. A guess. */
     private static final double MOST_OF_IT = 0.9;
 
@@ -353,6 +356,12 @@ final class SizeFindings {
     private static SizeFinding finding(
             Rule rule, CrankingSupply.Fed fed, String opened, Carried when) {
         return new SizeFinding(
-                rule, fed.load(), opened, fed.volts(), fed.minimumVolts(), when, Optional.empty());
+                rule,
+                fed.load(),
+                fed.volts() < CUT_OFF_VOLTS ? opened : "",
+                fed.volts(),
+                fed.minimumVolts(),
+                when,
+                Optional.empty());
     }
 }

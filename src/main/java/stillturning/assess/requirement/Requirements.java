@@ -309,11 +309,20 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
                                 : Margins.time(lasts(drill), goals.enoughSeconds()));
     }
 
-    /** A drill that parts nothing passes for one under which the engine runs on. */
-    private static String leftAlive(Verdict drill) {
+    /**
+     * A drill that parts nothing passes for one under which the engine runs on. Where the aircraft
+     * has no other loads there is nothing to part.
+     */
+    private String leftAlive(Verdict drill) {
+        List<String> engine = aircraft.engine().logic().loads();
+        boolean others =
+                aircraft.loads().stream()
+                        .filter(load -> load.use().phases().contains(goals.failurePhase().name()))
+                        .anyMatch(load -> !engine.contains(load.id()));
         boolean parts =
-                drill.planned().of(StoryEvent.Kind.LOAD_STOPS).stream()
-                        .anyMatch(stops -> stops.seconds() < DRILL_SECONDS);
+                !others
+                        || drill.planned().of(StoryEvent.Kind.LOAD_STOPS).stream()
+                                .anyMatch(stops -> stops.seconds() < DRILL_SECONDS);
         return parts ? "" : "; but it takes power from no load, so not from what smokes";
     }
 

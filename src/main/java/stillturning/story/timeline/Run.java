@@ -117,7 +117,7 @@ final class Run {
     /** Contacts that are held here and do not close where all is switched on from dead. */
     List<StoryEvent> staysOpen(Run fromDead) throws UntoldStory {
         fromDead.plant.release();
-        fromDead.simulation.comeToRest();
+        fromDead.comeToRest();
         Set<String> closed = fromDead.journal.partsOf(StoryEvent.Kind.CONTACTS_CLOSE);
         return fromDead.plant.staysOpen(plant, closed);
     }

@@ -123,10 +123,7 @@ public final class Timeline {
                                 () ->
                                         new IllegalArgumentException(
                                                 "the study has no phase " + moment.phase()));
-        this.healthy = flying();
-        if (study.aircraft().isStarted(phase)) {
-            healthy.stand();
-        }
+        this.healthy = fresh();
         NormalFlight atRest = healthy.comeToRest();
         this.normal = atRest.andLost(fromDead());
     }
@@ -134,23 +131,28 @@ public final class Timeline {
     /** What does not come on where all is switched on from dead. */
     private List<StoryEvent> fromDead() {
         try {
-            return healthy.staysOpen(flying());
+            return healthy.staysOpen(fresh());
         } catch (UntoldStory e) {
             String words = "cannot be told from dead: " + e.getMessage();
             return List.of(new StoryEvent(0, StoryEvent.Kind.UNTOLD, "engine", words, -1));
         }
     }
 
-    private Run flying() {
-        return new Run(
-                candidate,
-                layouts.intact(),
-                new FlightConditions(
-                        study.aircraft(),
-                        phase,
-                        new Moment(phase.name(), FlightSpan.HELD, moment.batteries()),
-                        Setting.with(Pilot.NEVER),
-                        stride));
+    private Run fresh() {
+        Run run =
+                new Run(
+                        candidate,
+                        layouts.intact(),
+                        new FlightConditions(
+                                study.aircraft(),
+                                phase,
+                                new Moment(phase.name(), FlightSpan.HELD, moment.batteries()),
+                                Setting.with(Pilot.NEVER),
+                                stride));
+        if (study.aircraft().isStarted(phase)) {
+            run.stand();
+        }
+        return run;
     }
 
     private Timeline(Timeline same, StepLimits stride) {

@@ -27,6 +27,11 @@
  *       return that rises takes from the reading. A lamp of its own has no terminals in any file,
  *       and is taken to return where all returns meet. Turned down: a terminal for its minus in
  *       each cue, which nobody would write. Held by {@code PilotTest}.
+ *   <li><b>Normal flight begins with every coil pulled in.</b> A contactor that is fed through
+ *       itself holds then, and would never have closed: so it comes to rest once more with all of
+ *       them released, and what stays open is told beside normal flight. Turned down: to begin
+ *       there, since a latch that a button pulls in would never fly. Held by {@code
+ *       SwitchedOnTest}.
  *   <li><b>An engine that is off on purpose has not stopped.</b> Its minutes at rest count for no
  *       endurance, and a restart that the flight has and that fails is a stop then. A phase that is
  *       held with the engine off is flown to its end and the next with the engine on is held. Held

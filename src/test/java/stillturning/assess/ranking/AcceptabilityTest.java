@@ -43,7 +43,7 @@ class AcceptabilityTest {
                 .orElseThrow();
     }
 
-    /** Where one dominates the other in some draws, these have no weighting that is its own. */
+    /** B is dominated in the only draw: no weighting puts it first. */
     @Test
     void whoIsNeverFirstHasNoCentralWeights() {
         List<List<Alternative>> draws =
