@@ -50,18 +50,22 @@ public final class StoryText {
      * What follows with a pilot of this kind, and what comes of it with every kind.
      *
      * @param lasting what switching loads off is worth, if that was asked
+     * @param names what parts are called; the failure keeps the name by which one asks for it
      */
     public static List<String> of(
-            Verdict verdict, Pilot pilot, Optional<SheddingEndurances> lasting) {
+            Verdict verdict,
+            Pilot pilot,
+            Optional<SheddingEndurances> lasting,
+            PrintedNames names) {
         List<String> lines = new ArrayList<>();
         lines.add(verdict.failure().name() + ", pilot " + pilot.words());
-        lines.addAll(events(verdict.with(pilot)));
-        lines.addAll(facts(StoryFacts.of(verdict, pilot)));
-        lasting.ifPresent(worth -> lines.addAll(facts(StoryFacts.of(worth))));
+        lines.addAll(events(verdict.with(pilot), names));
+        lines.addAll(facts(StoryFacts.of(verdict, pilot), names));
+        lasting.ifPresent(worth -> lines.addAll(facts(StoryFacts.of(worth), names)));
         return List.copyOf(lines);
     }
 
-    private static List<String> events(Story story) {
+    private static List<String> events(Story story, PrintedNames names) {
         List<EventLines.EventLine> told = EventLines.of(story);
         int times = told.stream().mapToInt(l -> l.time().length()).max().orElse(0);
         int numbers = String.valueOf(told.size()).length();
@@ -74,7 +78,8 @@ public final class StoryText {
                 addFold(left, lines);
                 left = 0;
                 String head = "  " + right(line.time(), times) + "  " + chain(line, numbers);
-                lines.addAll(hung(head + (line.kind().isAct() ? " > " : "   "), line.event()));
+                lines.addAll(
+                        hung(head + (line.kind().isAct() ? " > " : "   "), names.in(line.event())));
             }
         }
         addFold(left, lines);
@@ -103,12 +108,12 @@ public final class StoryText {
         }
     }
 
-    private static List<String> facts(List<StoryFacts.StoryFact> facts) {
+    private static List<String> facts(List<StoryFacts.StoryFact> facts, PrintedNames names) {
         List<String> lines = new ArrayList<>();
         for (StoryFacts.StoryFact fact : facts) {
             String label = fact.label() + ":";
             String head = "  " + label + " ".repeat(Math.max(1, LABEL - label.length())) + " ";
-            lines.addAll(hung(head, fact.value()));
+            lines.addAll(hung(head, names.in(fact.value())));
         }
         return lines;
     }

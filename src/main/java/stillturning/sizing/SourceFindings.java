@@ -10,6 +10,7 @@ import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Phase;
 import stillturning.model.wiring.PublishedLimits;
+import stillturning.parts.element.Cell;
 import stillturning.parts.element.Element.Role;
 import stillturning.parts.element.Generator;
 import stillturning.parts.element.Guard;
@@ -44,6 +45,7 @@ final class SourceFindings {
         loads.phases().forEach(p -> balance(p, loads));
         charge(loads);
         guards();
+        setPoints();
         subject.survey()
                 .greedy()
                 .forEach(
@@ -111,6 +113,24 @@ final class SourceFindings {
                 double held = heldAt(circuit.net(placed.part(), guard.sense()));
                 if (guard.trip().volts() <= held) {
                     add(Rule.GUARD_LOW, placed.part(), guard.trip().volts(), held, Carried.NOTHING);
+                }
+            }
+        }
+    }
+
+    /** What is full and on a bus is held at its set point for hours, flight after flight. */
+    private void setPoints() {
+        Circuit circuit = subject.circuit();
+        for (Placed placed : circuit.placed()) {
+            if (placed.element() instanceof Cell cell) {
+                double held = heldAt(placed.from());
+                if (held > cell.mostChargingVolts()) {
+                    add(
+                            Rule.OVERCHARGED,
+                            placed.part(),
+                            held,
+                            cell.mostChargingVolts(),
+                            Carried.NOTHING);
                 }
             }
         }

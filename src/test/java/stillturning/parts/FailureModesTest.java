@@ -31,6 +31,20 @@ class FailureModesTest {
     }
 
     /** What the design asks of each kind's catalogue. */
+    /** Magnets have no winding to lose; their regulator is fed instead. */
+    @Test
+    void onlyAWoundMachineLosesItsField() {
+        Part wound = Shelf.alternator("alternator", 14.2, 45, 14.2, Shelf.STEADY);
+        assertTrue(named(wound).containsAll(List.of("field open", "field shorted")));
+        Part magnets = Shelf.alternator("alternator", 14.2, 45, 0, Shelf.STEADY);
+        assertTrue(named(magnets).containsAll(List.of("regulator open", "regulator shorted")));
+        assertTrue(named(magnets).stream().noneMatch(name -> name.startsWith("field")));
+    }
+
+    private static Set<String> named(Part part) {
+        return part.failureModes().stream().map(FailureMode::name).collect(Collectors.toSet());
+    }
+
     @Test
     void everyKindHasTheFailureModesThatTheTradeKnows() {
         Map<String, Set<String>> asked =
@@ -49,8 +63,8 @@ class FailureModesTest {
                                         "part output",
                                         "over-voltage",
                                         "regulates high",
-                                        "field open",
-                                        "field shorted",
+                                        "regulator open",
+                                        "regulator shorted",
                                         "output short")),
                         Map.entry("bus", Set.of("short to ground", "feed open", "tie open")),
                         Map.entry("wire", Set.of("open", "chafed to ground")),
@@ -123,8 +137,7 @@ class FailureModesTest {
                         Map.entry("computer", Set.of("stops working", "input a short")),
                         Map.entry("pump", Set.of("stops working", "input short")));
         for (Part part : everyKind()) {
-            Set<String> names =
-                    part.failureModes().stream().map(FailureMode::name).collect(Collectors.toSet());
+            Set<String> names = named(part);
             Set<String> missing = new TreeSet<>(asked.getOrDefault(part.id(), Set.of()));
             missing.removeAll(names);
             assertTrue(missing.isEmpty(), part.id() + " lacks " + missing);

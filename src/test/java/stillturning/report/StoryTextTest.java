@@ -28,6 +28,8 @@ class StoryTextTest {
     private static final Appraisal ENGINE_BUS =
             ReportSamples.assessment().of("engine-bus").orElseThrow();
 
+    private static final PrintedNames NAMES = new PrintedNames(ENGINE_BUS.candidate());
+
     private static Verdict diodeOpen() {
         return ENGINE_BUS.singles().stream()
                 .filter(v -> v.failure().name().equals("engine-diode: open"))
@@ -39,7 +41,7 @@ class StoryTextTest {
     void tellsWhatHappensInOrderAndWhatComesOfIt() {
         Verdict verdict = diodeOpen();
         assertEquals(Outcome.STOPS_UNTIL_PILOT_ACTS, verdict.outcome());
-        List<String> lines = StoryText.of(verdict, Pilot.PLANNED, Optional.empty());
+        List<String> lines = StoryText.of(verdict, Pilot.PLANNED, Optional.empty(), NAMES);
         String text = String.join("\n", lines);
         assertEquals("engine-diode: open, pilot as planned", lines.get(0));
         List<String> inOrder =
@@ -47,8 +49,8 @@ class StoryTextTest {
                         "0 ms  1        engine-diode: open",
                         "coils, pump stop: no supply",
                         "engine stops",
-                        "pilot can see engine-quiet",
-                        "> pilot, by standby-feed: engine-feed on",
+                        "pilot can see engine quiet",
+                        "> pilot, by standby feed: engine-feed on",
                         "engine runs again",
                         "outcome:",
                         "pilot sees:",
@@ -75,14 +77,15 @@ class StoryTextTest {
                         .filter(v -> !v.planned().aftermath().actedPilot())
                         .findFirst()
                         .orElseThrow();
-        String text = String.join("\n", StoryText.of(quiet, Pilot.PLANNED, Optional.empty()));
+        String text =
+                String.join("\n", StoryText.of(quiet, Pilot.PLANNED, Optional.empty(), NAMES));
         assertTrue(text.contains("dark after the first events:"), text);
     }
 
     @Test
     void linesFitATerminal() {
         for (Verdict verdict : ENGINE_BUS.singles()) {
-            for (String line : StoryText.of(verdict, Pilot.PLANNED, Optional.empty())) {
+            for (String line : StoryText.of(verdict, Pilot.PLANNED, Optional.empty(), NAMES)) {
                 assertTrue(line.length() <= 100, line);
             }
         }
@@ -91,7 +94,7 @@ class StoryTextTest {
     @Test
     void everyStoryWithAnyPilotCanBeTold() {
         for (Pilot pilot : Pilot.values()) {
-            List<String> lines = StoryText.of(diodeOpen(), pilot, Optional.empty());
+            List<String> lines = StoryText.of(diodeOpen(), pilot, Optional.empty(), NAMES);
             assertEquals("engine-diode: open, pilot " + pilot.words(), lines.get(0));
             boolean acts = lines.stream().anyMatch(l -> l.contains(" > pilot, by "));
             assertEquals(pilot != Pilot.NEVER, acts, String.join("\n", lines));

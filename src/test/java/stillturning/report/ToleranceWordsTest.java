@@ -50,12 +50,16 @@ class ToleranceWordsTest {
         return Assess.one(bench.study(), bench.candidate(), failure);
     }
 
+    private static String told(Verdict verdict) {
+        PrintedNames names = new PrintedNames(bench().candidate());
+        return String.join(" ", StoryText.of(verdict, Pilot.PLANNED, Optional.empty(), names))
+                .replaceAll(" +", " ");
+    }
+
     @Test
     void aStoryNamesWhoMayBeFirstAndWhatThen() throws UntoldStory {
         Verdict verdict = verdict(bench().failure("stub: short to ground"));
-        String text =
-                String.join(" ", StoryText.of(verdict, Pilot.PLANNED, Optional.empty()))
-                        .replaceAll(" +", " ");
+        String text = told(verdict);
         assertTrue(text.contains("upstream may be first, after"), text);
         assertTrue(text.contains("where downstream takes up to"), text);
         assertTrue(text.contains("then: engine lost"), text);
@@ -64,9 +68,7 @@ class ToleranceWordsTest {
     @Test
     void aStorySaysThatAProtectorMayNeverOpen() throws UntoldStory {
         Verdict verdict = verdict(Failure.levers("heater on", Map.of("switch", "on")));
-        String text =
-                String.join(" ", StoryText.of(verdict, Pilot.PLANNED, Optional.empty()))
-                        .replaceAll(" +", " ");
+        String text = told(verdict);
         assertTrue(text.contains("downstream may never open"), text);
     }
 

@@ -14,6 +14,7 @@ import stillturning.cli.breaking.Stories.UntoldFailure;
 import stillturning.cli.terminal.Output;
 import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
+import stillturning.report.PrintedNames;
 import stillturning.report.ResultText;
 import stillturning.report.StoryText;
 import stillturning.report.table.Column;
@@ -123,7 +124,12 @@ final class StoriesText {
         out.line("").paragraph(StoryText.READING);
         for (ToldFailure told : stories.told()) {
             out.section(told.candidate().title())
-                    .lines(StoryText.of(told.verdict(), stories.pilot(), stories.lasting(told)));
+                    .lines(
+                            StoryText.of(
+                                    told.verdict(),
+                                    stories.pilot(),
+                                    stories.lasting(told),
+                                    new PrintedNames(told.candidate())));
         }
     }
 
@@ -167,7 +173,7 @@ final class StoriesText {
             if (!shown.contains(told.candidate().id())) {
                 shown.add(told.candidate().id());
                 out.line("  " + told.candidate().title());
-                inShort(told.verdict().with(stories.pilot()));
+                inShort(told.verdict().with(stories.pilot()), new PrintedNames(told.candidate()));
             }
         }
         String without =
@@ -177,19 +183,21 @@ final class StoriesText {
         }
     }
 
-    private void inShort(Story story) {
+    private void inShort(Story story, PrintedNames names) {
         List<StoryEvent> events =
                 story.happenings().stream().filter(h -> TELLING.contains(h.kind())).toList();
-        events.stream().limit(MOST_EVENTS).forEach(this::event);
+        events.stream().limit(MOST_EVENTS).forEach(e -> event(e, names));
         if (events.size() > MOST_EVENTS) {
             out.line(String.format(Locale.ROOT, "  %14s  and so on", "..."));
         }
     }
 
-    private void event(StoryEvent happening) {
+    private void event(StoryEvent happening, PrintedNames names) {
         boolean itself = happening.kind() == Kind.FAILURE;
-        String words = (itself ? "" : happening.part() + " ") + happening.words();
+        boolean act = happening.kind() == Kind.PILOT;
+        String who = act ? "pilot, by " + happening.part() + ":" : happening.part();
+        String words = (itself ? "" : who + " ") + happening.words();
         String time = happening.seconds() == 0 ? "0 ms" : Formats.duration(happening.seconds());
-        out.paragraph(String.format(Locale.ROOT, "  %14s  ", time), words);
+        out.paragraph(String.format(Locale.ROOT, "  %14s  ", time), names.in(words));
     }
 }

@@ -98,6 +98,11 @@ public record Cell(
         return OptionalDouble.of(ohms);
     }
 
+    /** Highest voltage (V) that its makers charge it with. */
+    public double mostChargingVolts() {
+        return openCircuit.factor() * openCircuit.curve().acceptance().mostVolts();
+    }
+
     /** What it turns to gas at a temperature (°C). */
     public GasCurve gas(Overcharge law, double celsius) {
         return openCircuit

@@ -204,12 +204,19 @@ public record Alternator(
                         new Put(
                                 generator(output)
                                         .regulatingAt(regulation.setVolts() * REGULATES_HIGH))),
-                FailureMode.of("field-open", Faults.open("field")),
-                FailureMode.shorted("field-shorted", field()),
+                FailureMode.of(fed() + "-open", Faults.open("field")),
+                FailureMode.shorted(fed() + "-shorted", field()),
                 FailureMode.of(
                         "output-short",
                         Faults.open("generator"),
                         Faults.shortBetween("output", "case")));
+    }
+
+    /**
+     * What its terminal for exciting it feeds: magnets need no field, but their regulator a supply.
+     */
+    private String fed() {
+        return generator(output).hasMagnets() ? "regulator" : "field";
     }
 
     /**
@@ -268,7 +275,9 @@ public record Alternator(
         return Detail.amps(output.largestAmps());
     }
 
-    /** The field is fed from the loads' side, so it gets a box of its own there. */
+    /**
+     * The field, or the regulator, is fed from the loads' side, so it gets a box of its own there.
+     */
     @Override
     public List<Symbol> symbols() {
         return List.of(
@@ -279,7 +288,7 @@ public record Alternator(
                         List.of(Pin.at(PinEdge.RIGHT, "output"), Pin.at(PinEdge.LEFT, "case"))),
                 Symbol.consumer(
                         this,
-                        "field",
+                        fed(),
                         List.of(Pin.at(PinEdge.LEFT, "field").as("plus")),
                         When.JOINED));
     }

@@ -21,6 +21,7 @@ import stillturning.reliability.combined.Event.EventKind;
 import stillturning.reliability.cutset.CutSets;
 import stillturning.reliability.cutset.Healing;
 import stillturning.reliability.likelihood.SetShare;
+import stillturning.report.PrintedNames;
 import stillturning.report.ResultText;
 import stillturning.report.StoryText;
 import stillturning.report.page.Block;
@@ -334,7 +335,13 @@ public final class PairSheet {
                                 + "; "
                                 + alone(other)
                                 + ". Together:"));
-        blocks.add(new Lines(StoryText.of(pair.get().together(), Pilot.PLANNED, Optional.empty())));
+        blocks.add(
+                new Lines(
+                        StoryText.of(
+                                pair.get().together(),
+                                Pilot.PLANNED,
+                                Optional.empty(),
+                                new PrintedNames(found.candidate()))));
     }
 
     private static String alone(Verdict verdict) {

@@ -81,6 +81,7 @@ public final class FindingWords {
                     CHARGE_APART,
                     EMPTIED,
                     GUARD_LOW,
+                    OVERCHARGED,
                     CHARGE_CURRENT,
                     HEAT_IF_SLOW,
                     DUTY_AFTER_FAILURE,
@@ -112,6 +113,7 @@ public final class FindingWords {
             case MAIN_POWER -> mainPower(f);
             case DROP -> drop(f);
             case GUARD_LOW -> actsAnyway(f);
+            case OVERCHARGED -> overcharged(f);
             case MINIMUM -> minimum(f);
             case OFF -> "gets nothing" + when + ": what leads to it is switched off or open";
             case CRANKING, CRANKING_COLD -> cranking(f);
@@ -278,6 +280,14 @@ public final class FindingWords {
                 + ": with little on its bus, or full batteries, it acts with nothing wrong";
     }
 
+    private static String overcharged(SizeFinding f) {
+        return "alternators hold it at "
+                + volts(f.found())
+                + "; makers' sheets charge such a battery with "
+                + volts(f.allowed())
+                + " at most, and that for hours only";
+    }
+
     private static String cranking(SizeFinding f) {
         String conditions = f.rule() == Rule.CRANKING ? "" : " (" + f.when().phase() + ")";
         return "stops while the starter turns"
@@ -314,6 +324,7 @@ public final class FindingWords {
             case GUARD_LOW ->
                     "a limit above all that alternators hold and below what loads stand, as 16 V"
                             + " in a 14 V system (common practice)";
+            case OVERCHARGED -> "a set point that the battery's maker states for one that stays on";
             case MINIMUM ->
                     backwards(f)
                             ? "look for a source whose plus and minus are exchanged"

@@ -38,6 +38,8 @@ public enum Rule {
     CONTACT(Gravity.WRONG),
     /** An over-voltage guard acts at a voltage (V) that alternators hold anyway (V). */
     GUARD_LOW(Gravity.WRONG),
+    /** Alternators hold a battery at more (V) than its makers charge it with (V). */
+    OVERCHARGED(Gravity.WRONG),
     /** On average the aircraft takes more (A) than the alternators give in that phase (A). */
     ALTERNATOR(Gravity.WRONG),
     /** The same although the alternators hold their set point, and so could give more. */

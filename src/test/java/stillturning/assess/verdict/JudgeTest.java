@@ -63,7 +63,7 @@ class JudgeTest {
     @Test
     void anEngineThatRunsOnForLessThanEnoughIsLost() throws UntoldStory {
         // 4 Ah at 10 A: 24 minutes of the 30 that are enough
-        Verdict verdict = verdict(flying(4, 10), "alternator: field open");
+        Verdict verdict = verdict(flying(4, 10), "alternator: regulator open");
         assertEquals(Outcome.ENGINE_LOST, verdict.outcome());
         assertEquals(1440.32, verdict.planned().engine().endurance().seconds(), 1e-3);
     }
@@ -87,7 +87,7 @@ class JudgeTest {
     @Test
     void anEngineThatRunsOnOnlyIfThePilotShedsRunsOnUnlessHeActsInTime() throws UntoldStory {
         // 5 Ah at 15 A are 20 minutes, at 5 A an hour
-        Verdict verdict = verdict(shedding(60), "alternator: field open");
+        Verdict verdict = verdict(shedding(60), "alternator: regulator open");
         assertEquals(Outcome.STOPS_UNLESS_PILOT_ACTS, verdict.outcome());
         assertEquals(1200.32, verdict.actBySeconds().orElse(-1.0), 1e-3);
         // the end of the battery, after more than enough, is no stop that he ended
@@ -99,7 +99,7 @@ class JudgeTest {
         // 4.5 Ah at 5 A are 54 min; the lamp comes on when the bus is below 11 V, near the very end
         Bench unseen =
                 flying(4.5, 5).cue("low", new Cue.LowVolts(new Terminal("bus", "bar"), 11, 1));
-        Verdict late = verdict(unseen, "alternator: field open");
+        Verdict late = verdict(unseen, "alternator: regulator open");
         double end = late.planned().engine().endurance().seconds();
         assertEquals(3240, end, 15);
         double sign = late.planned().engine().sign().orElseThrow().seconds();
@@ -110,7 +110,7 @@ class JudgeTest {
         // with a lamp that is on below the charging voltage the same time counts
         Bench seen =
                 flying(4.5, 5).cue("low", new Cue.LowVolts(new Terminal("bus", "bar"), 13.4, 1));
-        Verdict soon = verdict(seen, "alternator: field open");
+        Verdict soon = verdict(seen, "alternator: regulator open");
         assertEquals(Outcome.REDUNDANCY_LOST, soon.outcome());
         assertEquals(1, soon.planned().engine().signSeconds(), 1e-6);
         assertEquals(
@@ -120,7 +120,7 @@ class JudgeTest {
 
     @Test
     void whatNobodyCanSeeBeforeTheEngineFaltersCountsForNothing() throws UntoldStory {
-        Verdict verdict = verdict(flying(4, 5), "alternator: field open");
+        Verdict verdict = verdict(flying(4, 5), "alternator: regulator open");
         assertEquals(Outcome.ENGINE_LOST, verdict.outcome());
         assertTrue(verdict.remarks().get(0).words().contains("until the engine falters"));
     }
@@ -128,7 +128,7 @@ class JudgeTest {
     @Test
     void whatOutlastsTheWholeFlightPlanHasLandedThoughNobodySawAnything() throws UntoldStory {
         // 20 Ah at 5 A are four hours, the plan is one
-        Verdict verdict = verdict(flying(20, 5), "alternator: field open");
+        Verdict verdict = verdict(flying(20, 5), "alternator: regulator open");
         assertEquals(Outcome.REDUNDANCY_LOST, verdict.outcome());
         assertEquals(
                 List.of(Remark.Topic.UNSEEN, Remark.Topic.STOPS_LATER),
@@ -138,7 +138,8 @@ class JudgeTest {
     @Test
     void aPilotWhoShedsTooLateDoesNotSaveIt() throws UntoldStory {
         assertEquals(
-                Outcome.ENGINE_LOST, verdict(shedding(1100), "alternator: field open").outcome());
+                Outcome.ENGINE_LOST,
+                verdict(shedding(1100), "alternator: regulator open").outcome());
     }
 
     private static Bench sagging(double bootSeconds) {
@@ -197,7 +198,7 @@ class JudgeTest {
                         .cue("alternator light", new Cue.AlternatorOut("alternator"))
                         .procedure("off", "alternator light", 5, Map.of("master", "off"))
                         .procedure("on", "alternator light", 5.2, Map.of("master", "on"));
-        Verdict verdict = verdict(bench, "alternator: field open");
+        Verdict verdict = verdict(bench, "alternator: regulator open");
         assertEquals(0, verdict.unaided().engine().longestInterruptionSeconds());
         // it falters for 2.5 s, of which a hand takes 2 from switch to switch and the computer
         // boots for 0.5, and runs on; but the battery
@@ -215,7 +216,8 @@ class JudgeTest {
     @Test
     void aLostAlternatorOrASecondFeedIsLostRedundancy() throws UntoldStory {
         Bench seen = flying(20, 5).cue("alternator light", new Cue.AlternatorOut("alternator"));
-        assertEquals(Outcome.REDUNDANCY_LOST, verdict(seen, "alternator: field open").outcome());
+        assertEquals(
+                Outcome.REDUNDANCY_LOST, verdict(seen, "alternator: regulator open").outcome());
         Verdict feed = verdict(flying(20, 5), "battery: disconnects itself");
         assertEquals(Outcome.REDUNDANCY_LOST, feed.outcome());
         assertEquals(

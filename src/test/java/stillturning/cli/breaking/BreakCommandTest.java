@@ -63,7 +63,7 @@ class BreakCommandTest {
         assertEquals("One bus", lines.get(3));
         assertEquals("main-bus: short to ground, pilot as planned", lines.get(4));
         assertTrue(ran.out().contains("engine lost"), ran.out());
-        assertTrue(ran.out().contains("battery-lead-fuse opens"), ran.out());
+        assertTrue(ran.out().contains("battery lead fuse opens"), ran.out());
         assertCautioned(ran);
     }
 
@@ -282,7 +282,7 @@ class BreakCommandTest {
                 ran.out().contains("Drawn: bus-1.svg  (bus-and-battery, main-bus: short"),
                 ran.out());
         assertTrue(ran.out().contains("Drawn: bus-2.svg  (one-bus, main-bus: short"), ran.out());
-        assertTrue(ran.out().matches("(?s).*\n +0 ms +1 +main-bus: short to ground.*"), ran.out());
+        assertTrue(ran.out().matches("(?s).*\n +0 ms +1 +main bus: short to ground.*"), ran.out());
         assertTrue(Session.text(here.resolve("bus-2.svg")).contains("One bus: main-bus"));
         assertFalse(Files.exists(here.resolve("bus.svg")));
     }

@@ -61,11 +61,11 @@ class FailureNamesTest {
         "feed wire chafed, main-bus-feed-wire: chafed to ground",
         "chafed, main-bus-feed-wire: chafed to ground",
         "batt capacity, battery: capacity lost",
-        "alternator 2 field op, alternator-2: field open",
+        "alternator 2 regulator op, alternator-2: regulator open",
         "charging lost, charging lost",
         "Charging-Lost, charging lost",
         "no charging, charging lost",
-        "what if the alternator-2 field goes open?, alternator-2: field open",
+        "what if the alternator-2 regulator goes open?, alternator-2: regulator open",
         "What happens if the main bus is short to ground?, main-bus: short to ground"
     })
     void wordsOfAPartAndItsModeMeanThatFailure(String said, String failure) {

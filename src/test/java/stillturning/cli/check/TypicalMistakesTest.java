@@ -56,6 +56,11 @@ class TypicalMistakesTest {
                         "from engine-bus-b to main-bus, wire AWG 12 1.5 m (measured), via"
                                 + " charge-diode, fuse 20 A"),
                 Mistake.of(
+                        "a regulator set for what no battery is charged with",
+                        "alternators hold it at 15.60 V",
+                        "set-point: 14.4 V (measured)",
+                        "set-point: 15.6 V (measured)"),
+                Mistake.of(
                         "a guard set below what the regulator holds",
                         "acts at 14.20 V, and alternators hold 14.40 V",
                         "trip: 16 V",

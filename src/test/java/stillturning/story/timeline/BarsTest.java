@@ -60,7 +60,7 @@ class BarsTest {
 
     @Test
     void theEngineComesFirstThenTheLoadsOfItsLogicInOrder() throws UntoldStory {
-        Story story = Telling.planned(flying(), "alternator: field open");
+        Story story = Telling.planned(flying(), "alternator: regulator open");
         assertEquals(
                 List.of("engine", "computer", "pump-1", "pump-2"),
                 story.bars().stream().map(StateBar::name).toList());
@@ -70,7 +70,7 @@ class BarsTest {
     @EnumSource(Pilot.class)
     void barsHaveNoGapsAndChangeAtTheEvents(Pilot pilot) throws UntoldStory {
         Bench bench = flying();
-        Story story = bench.timeline().tell(bench.failure("alternator: field open"), pilot);
+        Story story = bench.timeline().tell(bench.failure("alternator: regulator open"), pilot);
         for (StateBar bar : story.bars()) {
             double at = 0;
             for (StateSpan span : bar.spans()) {
@@ -90,7 +90,7 @@ class BarsTest {
 
     @Test
     void aLoadStarvesForAsLongAsItRidesThrough() throws UntoldStory {
-        Story story = Telling.planned(flying(), "alternator: field open");
+        Story story = Telling.planned(flying(), "alternator: regulator open");
         assertEquals(
                 List.of(Activity.WORKS, Activity.STARVED), doings(story, "computer").subList(0, 2));
         double stops = Telling.when(story, StoryEvent.Kind.LOAD_STOPS, "computer");
@@ -102,10 +102,10 @@ class BarsTest {
 
     @Test
     void whatThePilotShedsIsSwitchedOffFromThenOn() throws UntoldStory {
-        Story planned = Telling.planned(flying(), "alternator: field open");
+        Story planned = Telling.planned(flying(), "alternator: regulator open");
         assertEquals(List.of(Activity.WORKS, Activity.SWITCHED_OFF), doings(planned, "pump-2"));
         assertEquals(60, bar(planned, "pump-2").spans().get(1).fromSeconds());
-        Story unaided = Telling.unaided(flying(), "alternator: field open");
+        Story unaided = Telling.unaided(flying(), "alternator: regulator open");
         assertFalse(doings(unaided, "pump-2").contains(Activity.SWITCHED_OFF));
     }
 }

@@ -51,7 +51,7 @@ class DeadLampTest {
     }
 
     private static Story told(Bench bench, boolean dead) throws UntoldStory {
-        Failure out = bench.failure("alternator: field open");
+        Failure out = bench.failure("alternator: regulator open");
         return bench.timeline().tell(dead ? out.and(DEAD) : out, Pilot.PLANNED);
     }
 

@@ -43,7 +43,8 @@ class DischargeTest {
     @Test
     void withTheFieldOpenOnlyTheLoadCounts() throws UntoldStory {
         Bench bench = alternatorAndBattery(1, Demand.DemandKind.CONSTANT_CURRENT, 10);
-        Story story = bench.timeline().tell(bench.failure("alternator: field open"), Pilot.NEVER);
+        Story story =
+                bench.timeline().tell(bench.failure("alternator: regulator open"), Pilot.NEVER);
         double seconds = assertInstanceOf(Lasts.class, story.engine().endurance()).seconds();
         // 20 Ah / 10 A = 2 h, then 20 ms of ride-through and 0.3 s that the engine tolerates
         assertEquals(7200 + 0.02 + 0.3, seconds, 1e-3);
@@ -52,7 +53,8 @@ class DischargeTest {
     @Test
     void peukertShortensByTheRatioOfCurrentsToTheExponentLessOne() throws UntoldStory {
         Bench bench = alternatorAndBattery(1.2, Demand.DemandKind.CONSTANT_CURRENT, 10);
-        Story story = bench.timeline().tell(bench.failure("alternator: field open"), Pilot.NEVER);
+        Story story =
+                bench.timeline().tell(bench.failure("alternator: regulator open"), Pilot.NEVER);
         double seconds = assertInstanceOf(Lasts.class, story.engine().endurance()).seconds();
         assertEquals(7200 / Math.pow(10, 0.2) + 0.32, seconds, 1e-3);
     }

@@ -89,7 +89,7 @@ class EnduranceTest {
         double cruiseMinutes = (35 * 0.75 * 60 - 5 * 43.5 - 10 * 48.1) / 34.0;
         assertEquals(25.8, cruiseMinutes, 0.05);
         Bench bench = nightFlight(0.75, (5 + cruiseMinutes) * 60);
-        double seconds = seconds(Telling.planned(bench, "alternator: field open"));
+        double seconds = seconds(Telling.planned(bench, "alternator: regulator open"));
         assertEquals(40.8, seconds / 60, 0.05);
         assertEquals((15 + cruiseMinutes) * 60 + AFTER_EMPTY, seconds, 1e-3);
     }
@@ -98,14 +98,14 @@ class EnduranceTest {
     @Test
     void theWorkedExampleJustReachesThirtyMinutesWithAWornerBattery() throws UntoldStory {
         Bench bench = nightFlight(0.5755, 20 * 60);
-        double seconds = seconds(Telling.planned(bench, "alternator: field open"));
+        double seconds = seconds(Telling.planned(bench, "alternator: regulator open"));
         assertEquals(30, seconds / 60, 0.05);
     }
 
     @Test
     void withoutThePilotTheSameBatteryEndsSooner() throws UntoldStory {
         Bench bench = nightFlight(0.75, 40 * 60);
-        double seconds = seconds(Telling.unaided(bench, "alternator: field open"));
+        double seconds = seconds(Telling.unaided(bench, "alternator: regulator open"));
         assertEquals(1575 / 43.5 * 60 + AFTER_EMPTY, seconds, 1e-3);
     }
 
@@ -227,7 +227,7 @@ class EnduranceTest {
                         .load("computer", DemandKind.CONSTANT_CURRENT, 10, Bench.HARDY)
                         .engine(new EngineLogic.One("computer"), false)
                         .join("computer", "plus", "bus", "bar");
-        double seconds = seconds(Telling.unaided(bench, "alternator: field open"));
+        double seconds = seconds(Telling.unaided(bench, "alternator: regulator open"));
         assertEquals(0.8 * 7200 + AFTER_EMPTY, seconds, 1e-3);
     }
 

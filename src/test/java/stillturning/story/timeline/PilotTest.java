@@ -69,7 +69,7 @@ class PilotTest {
     @CsvSource({"PLANNED, 60", "LATE, 180"})
     void thePilotActsInHisTimeAfterTheCue(Pilot pilot, double seconds) throws UntoldStory {
         Bench bench = warned();
-        Story story = bench.timeline().tell(bench.failure("alternator: field open"), pilot);
+        Story story = bench.timeline().tell(bench.failure("alternator: regulator open"), pilot);
         assertEquals(0, Telling.when(story, StoryEvent.Kind.CUE, "alternator light"));
         assertEquals(seconds, Telling.when(story, StoryEvent.Kind.PILOT, "shed"));
         double left = 10 * 3600 - 21 * seconds;
@@ -79,7 +79,7 @@ class PilotTest {
 
     @Test
     void thePilotWhoNeverActsIsNoHelp() throws UntoldStory {
-        Story story = Telling.unaided(warned(), "alternator: field open");
+        Story story = Telling.unaided(warned(), "alternator: regulator open");
         assertEquals(0, Telling.count(story, StoryEvent.Kind.PILOT));
         assertEquals(36_000 / 21.0 + 0.32, story.engine().endurance().seconds(), 1e-3);
         assertTrue(!story.aftermath().actedPilot());
@@ -91,7 +91,9 @@ class PilotTest {
         Bench bench = warned();
         Story story =
                 bench.timeline()
-                        .tell(together(bench, alsoFails, "alternator: field open"), Pilot.PLANNED);
+                        .tell(
+                                together(bench, alsoFails, "alternator: regulator open"),
+                                Pilot.PLANNED);
         assertEquals(
                 alsoFails.startsWith("display:") ? 0 : 1,
                 Telling.count(story, StoryEvent.Kind.CUE));
@@ -111,10 +113,13 @@ class PilotTest {
                                         "display"))
                         .procedure("shed", "low volts", 60, Map.of(), "lights");
         Failure both =
-                together(bench, "display-breaker: opens for no reason", "alternator: field open");
+                together(
+                        bench,
+                        "display-breaker: opens for no reason",
+                        "alternator: regulator open");
         assertEquals(
                 0, Telling.count(bench.timeline().tell(both, Pilot.PLANNED), StoryEvent.Kind.CUE));
-        Story seen = Telling.planned(bench, "alternator: field open");
+        Story seen = Telling.planned(bench, "alternator: regulator open");
         assertEquals(0.05, Telling.when(seen, StoryEvent.Kind.CUE, "low volts"), 1e-9);
     }
 
@@ -124,7 +129,7 @@ class PilotTest {
                 flying().cue("alternator light", new Cue.AlternatorOut("alternator"))
                         .cue("low volts", new Cue.LowVolts(new Terminal("bus", "bar"), 13, 5));
         bench.procedure("shed", "alternator light", 60, Map.of(), "lights");
-        Story story = Telling.planned(bench, "alternator: field open");
+        Story story = Telling.planned(bench, "alternator: regulator open");
         assertEquals(2, Telling.count(story, StoryEvent.Kind.CUE));
         assertEquals(1, Telling.count(story, StoryEvent.Kind.PILOT));
     }
@@ -142,7 +147,7 @@ class PilotTest {
         Failure slow =
                 new Failure(
                         "slow",
-                        bench.failure("alternator: field open").hits(),
+                        bench.failure("alternator: regulator open").hits(),
                         Map.of("switch", "on"));
         Story story = bench.timeline().tell(slow, Pilot.PLANNED);
         assertTrue(Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "fuse") > 60);

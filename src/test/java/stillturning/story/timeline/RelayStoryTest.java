@@ -175,7 +175,7 @@ class RelayStoryTest {
                         .load("computer", DemandKind.CONSTANT_CURRENT, 5, Bench.HARDY)
                         .join("computer", "plus", "battery", "plus")
                         .engine(new EngineLogic.One("computer"), true);
-        Story story = Telling.unaided(bench, "alternator: field shorted");
+        Story story = Telling.unaided(bench, "alternator: regulator shorted");
         assertEquals("field-breaker", story.of(StoryEvent.Kind.PROTECTOR_OPENS).get(0).part());
         assertEquals(20.0 / 5 * 3600, lasts(story), 60);
     }

@@ -39,7 +39,7 @@ public class TimelineBenchmark {
     private final Failure nothing = Failure.levers("nothing", Map.of());
     private final Failure fuseOpens = bench.failure("breaker-19: opens for no reason");
     private final Failure shorted = bench.failure("stub: short to ground");
-    private final Failure chargingLost = bench.failure("alternator: field open");
+    private final Failure chargingLost = bench.failure("alternator: regulator open");
 
     /** One battery, one alternator, a contactor, an engine bus behind a diode, twenty loads. */
     static Bench aircraft() {

@@ -11,7 +11,7 @@ import java.util.Map;
  */
 public enum Acceptance {
     /** A one-hour current while flat, less as it fills; full it takes next to nothing but gas. */
-    LEAD_ACID(1, 1, 0.0001) {
+    LEAD_ACID(1, 1, 0.0001, 15) {
         @Override
         public GasCurve gas(Overcharge law, double celsius) {
             return new GasCurve(law.voltsAt(celsius), Overcharge.shares());
@@ -26,7 +26,7 @@ public enum Acceptance {
      * Three times the one-hour current until a tenth is missing, then steeply less; its electrolyte
      * gives way above 4.2 V a cell (from memory, unverified).
      */
-    LITHIUM_IRON_PHOSPHATE(3, 0.1, 0.001) {
+    LITHIUM_IRON_PHOSPHATE(3, 0.1, 0.001, 14.6) {
         @Override
         public GasCurve gas(Overcharge law, double celsius) {
             return new GasCurve(
@@ -48,16 +48,29 @@ public enum Acceptance {
     private final double most;
     private final double tapers;
     private final double floats;
+    private final double mostVolts;
 
     /**
      * @param most current while flat, in one-hour currents
      * @param tapers share of the charge that is missing when the current begins to fall
      * @param floats current that is still accepted when full, in one-hour currents
+     * @param mostVolts highest voltage that sheets charge a nominal 12 V battery with (V)
      */
-    Acceptance(double most, double tapers, double floats) {
+    Acceptance(double most, double tapers, double floats, double mostVolts) {
         this.most = most;
         this.tapers = tapers;
         this.floats = floats;
+        this.mostVolts = mostVolts;
+    }
+
+    /**
+     * Highest voltage (V) that makers charge a nominal 12 V battery with, and for some hours only.
+     *
+     * @see "lead-acid: the sheet of a valve-regulated 12 V battery of 40 Ah, 14.7 to 15.0 V in
+     *     cycles, read; lithium: 3.65 V a cell, four in series, sheets, read"
+     */
+    public double mostVolts() {
+        return mostVolts;
     }
 
     /** Current (A) that a battery of this one-hour current (A) accepts at a charge. */

@@ -135,9 +135,9 @@ class Circuit:
 
     def alternator(self, name, net, volts, droop, amps, field):
         mode = self.modes.get(name, "")
-        if mode != "field open":
+        if mode != "regulator open":
             self.out.append(f"Rfield_{name} {net} ground {field}")
-        if mode in ("field open", "no output"):
+        if mode in ("regulator open", "no output"):
             return
         limit = float(amps) * (0.5 if mode == "part output" else 1)
         volts = float(volts) * (1.35 if mode == "over-voltage" else 1)

@@ -124,8 +124,8 @@ def random_case(rng, k):
         add("load", name, net, rng.choice(["power", "current", "resistance"]), rng.uniform(1, 7),
             "6", "0.02")
     add("fails", "alternator",
-        *rng.choice(["no output", "field open", "part output", "over-voltage"]).split())
-    if lines[-1][2:] in (["no", "output"], ["field", "open"]):
+        *rng.choice(["no output", "regulator open", "part output", "over-voltage"]).split())
+    if lines[-1][2:] in (["no", "output"], ["regulator", "open"]):
         add("cue", "out", "alternator")
         add("pilot", f"{rng.uniform(50, 400):.1f}", "tie",
             "off" if ["on"] == next(w for w in lines if w[:2] == ["switch", "tie"])[-1:] else "on")
