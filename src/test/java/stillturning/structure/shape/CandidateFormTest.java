@@ -93,6 +93,30 @@ class CandidateFormTest {
         assertNotEquals(CandidateForm.of(asItIs()), CandidateForm.of(changed(from, to)));
     }
 
+    /** What is watched, where, for what: no two signs of these are one. */
+    @Test
+    void everySignIsAnotherForm() throws IOException {
+        String sign = "{watches: low-voltage, at: main-bus.bar, below: 13 V}";
+        List<CanonicalGraph> forms = new ArrayList<>();
+        for (String other :
+                List.of(
+                        sign,
+                        "{watches: low-voltage, at: main-bus.bar, below: 13 V, for: 3 s}",
+                        "{watches: low-voltage, at: battery.plus, below: 13 V}",
+                        "{watches: high-voltage, at: main-bus.bar, above: 15 V}",
+                        "{watches: high-voltage, at: battery.plus, above: 15 V}",
+                        "{watches: high-voltage, at: main-bus.bar, above: 16 V}",
+                        "{watches: alternator, alternator: alternator}",
+                        "{watches: load, load: radio}",
+                        "{watches: load, load: lights}",
+                        "{watches: engine}")) {
+            forms.add(CandidateForm.of(other.equals(sign) ? asItIs() : changed(sign, other)));
+        }
+        for (int n = 0; n < forms.size(); n++) {
+            assertEquals(n, forms.indexOf(forms.get(n)), "sign " + n);
+        }
+    }
+
     @Test
     void theOrderOfPartsAndJoinsIsForgotten() throws IOException {
         Candidate one = asItIs();
