@@ -83,7 +83,7 @@ public final class NodalSolver {
             throw new IllegalArgumentException(
                     volts.length + " voltages for " + topology.nets() + " nets");
         }
-        for (int net = 1; net < volts.length; net++) {
+        for (int net = 0; net < volts.length; net++) {
             if (!Double.isFinite(volts[net])) {
                 throw new IllegalArgumentException(
                         "net " + net + " starts at " + volts[net] + " V");
