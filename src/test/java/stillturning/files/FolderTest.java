@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import stillturning.bench.Thorough;
 
 class FolderTest {
 
@@ -104,6 +105,7 @@ class FolderTest {
         assertEquals("one.yaml:1:1: the file is larger than 4 MB; split it", told());
     }
 
+    @Thorough
     @ParameterizedTest
     @ValueSource(strings = {"(", "[", "{", "- ", "a: ", "\"", "&a ", ", wire", "not (", "x\n"})
     void aMegabyteOfOneThingIsRefusedInTime(String thing) throws IOException {

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import stillturning.bench.Effort;
 import stillturning.yaml.shape.Sample;
 
 class HostileTextTest {
@@ -67,11 +68,11 @@ class HostileTextTest {
                 IntStream.range(0, 200)
                         .mapToObj(i -> " ".repeat(i) + "a:\n")
                         .collect(Collectors.joining()),
-                IntStream.range(0, 90_000)
+                IntStream.range(0, Effort.cases(20_000, 90_000))
                         .mapToObj(i -> "k" + i + ": v\n")
                         .collect(Collectors.joining()),
                 "parts:\n"
-                        + IntStream.range(0, 30_000)
+                        + IntStream.range(0, Effort.cases(8_000, 30_000))
                                 .mapToObj(i -> "  k" + i + ": {is: wire}\n")
                                 .collect(Collectors.joining()));
     }

@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import stillturning.bench.Thorough;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.curve.RestVoltage;
 import stillturning.reliability.asbuilt.DischargeLog.LogSample;
@@ -69,6 +70,7 @@ class DischargeFitTest {
      * 95 % by chance by 1.26 points (binomial), so 91 % to 99 % is more than three of that to
      * either side.
      */
+    @Thorough
     @ParameterizedTest
     @EnumSource(RestVoltage.class)
     void intervalsHoldTheTruthAsOftenAsTheySay(RestVoltage chemistry) throws UntellingLog {

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import stillturning.bench.Thorough;
 
 /** Families drawn by lot, against every combination of events counted one by one. */
 class CountedTest {
@@ -195,6 +196,7 @@ class CountedTest {
         assertEquals(any * any, Cases.average(block, Cases.even(120, .001)), 1e-15);
     }
 
+    @Thorough
     @Test
     void longChainOfPairsNeedsNoDeepStack() {
         List<List<Integer>> sets =
