@@ -119,6 +119,30 @@ class LauncherTest {
         assertEquals(first.subList(first.size() - 3, first.size()), second.subList(5, 8));
     }
 
+    /** Java would die of classes that are not whole. */
+    @Test
+    void damagedClassesAreLeftAloneAndMadeAnew() throws IOException, InterruptedException {
+        told("desktop");
+        Files.writeString(kept().get(0), "half");
+        List<String> told = told("desktop");
+        assertTrue(told.stream().noneMatch(w -> w.contains("SharedArchiveFile")), told.toString());
+        assertEquals(List.of("classes"), Files.readAllLines(kept().get(0)));
+        assertTrue(told("desktop").contains("-XX:SharedArchiveFile=" + kept().get(0)));
+    }
+
+    /** Nor does what a window left that was killed while it wrote. */
+    @Test
+    void whatAKilledWindowLeavesIsThrownAway() throws IOException, InterruptedException {
+        Path java = folder.resolve("jdk").resolve("bin").resolve("java");
+        Files.writeString(java, Files.readString(java).replace("exit 3", "kill -9 $$"));
+        ProcessBuilder builder =
+                new ProcessBuilder("bash", "stillturning", "desktop").directory(folder.toFile());
+        builder.environment().put("JAVA_HOME", folder.resolve("jdk").toString());
+        builder.environment().put("XDG_CACHE_HOME", cache.toString());
+        assertEquals(137, builder.start().waitFor());
+        assertEquals(List.of(), kept());
+    }
+
     /** Another program, or another Java, has other classes: the old ones go. */
     @Test
     void anotherProgramLeavesItsOwn() throws IOException, InterruptedException {
