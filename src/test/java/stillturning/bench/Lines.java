@@ -14,7 +14,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeMap;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stillturning.model.Candidate;
@@ -26,15 +25,6 @@ import stillturning.parts.Part;
  * leaves open does not show.
  */
 public final class Lines {
-
-    private static final Predicate<Object> PLAIN =
-            value ->
-                    value instanceof Candidate
-                            || value instanceof Part
-                            || !(value instanceof Record
-                                    || value instanceof Map
-                                    || value instanceof Collection<?> several
-                                            && several.stream().anyMatch(Record.class::isInstance));
 
     private final List<String> written = new ArrayList<>();
 
@@ -51,12 +41,12 @@ public final class Lines {
             Map<String, Object> sorted = new TreeMap<>();
             map.forEach((key, inner) -> sorted.put(String.valueOf(key), inner));
             sorted.forEach((key, inner) -> write(way + "." + key, inner));
-        } else if (value instanceof Collection<?> several && !several.stream().allMatch(PLAIN)) {
+        } else if (value instanceof Collection<?> several && !isPlain(several)) {
             int place = 0;
             for (Object inner : several) {
                 write(way + "[" + place++ + "]", inner);
             }
-        } else if (value instanceof Record record && !PLAIN.test(record)) {
+        } else if (value instanceof Record record && !isPlain(record)) {
             writeFields(way, record);
         } else {
             written.add(way + " " + plain(value));
@@ -68,7 +58,7 @@ public final class Lines {
         Map<String, Object> fields = fields(record);
         String line =
                 fields.entrySet().stream()
-                        .filter(e -> PLAIN.test(e.getValue()))
+                        .filter(e -> isPlain(e.getValue()))
                         .map(e -> " " + e.getKey() + "=" + plain(e.getValue()))
                         .collect(Collectors.joining());
         if (!line.isEmpty()) {
@@ -76,7 +66,7 @@ public final class Lines {
         }
         fields.forEach(
                 (name, inner) -> {
-                    if (!PLAIN.test(inner)) {
+                    if (!isPlain(inner)) {
                         write(way + "." + name, inner);
                     }
                 });
@@ -105,7 +95,7 @@ public final class Lines {
             method.setAccessible(true);
             value = method.invoke(record);
         } catch (ReflectiveOperationException e) {
-            throw new AssertionError(method.getName(), e);
+            throw new LinkageError(method.getName(), e);
         }
         if (value instanceof Optional<?> optional) {
             optional.ifPresent(inner -> fields.put(method.getName(), inner));
@@ -116,6 +106,16 @@ public final class Lines {
         } else {
             fields.put(method.getName(), value);
         }
+    }
+
+    /** Whether it is said in a word: a number, a name, a list of such. */
+    private static boolean isPlain(Object value) {
+        if (value instanceof Collection<?> several) {
+            return several.stream().noneMatch(Record.class::isInstance);
+        }
+        return value instanceof Part
+                || value instanceof Candidate
+                || !(value instanceof Record || value instanceof Map);
     }
 
     private static String plain(Object value) {
