@@ -26,7 +26,8 @@ class RefusedQuestionsTest {
                             new Branch(2, 0, new Resistive(3))));
 
     private static void assertRefused(String by, Executable question) {
-        String message = assertThrows(IllegalArgumentException.class, question).getMessage();
+        String message =
+                String.valueOf(assertThrows(IllegalArgumentException.class, question).getMessage());
         assertTrue(message.contains(by), message);
     }
 
@@ -97,6 +98,7 @@ class RefusedQuestionsTest {
         assertEquals(4, refusal.net());
         assertEquals(7, refusal.branch());
         assertEquals(0.25, refusal.residualAmps());
-        assertTrue(refusal.getMessage().contains("net 4 are off by 0.250 A"), refusal.getMessage());
+        String message = String.valueOf(refusal.getMessage());
+        assertTrue(message.contains("net 4 are off by 0.250 A"), message);
     }
 }
