@@ -21,6 +21,9 @@
  *       alone then, so with nothing broken everything is dark: event 20170702X73412 (NTSB) tells of
  *       it. So each battery whose management limits the charging current is tried at a tenth of its
  *       charge (a guess). Held by {@code LowBatteriesTest}.
+ *   <li><b>What hangs on an alternator by metal alone is held at its set point.</b> A battery above
+ *       what its makers charge it with, and a guard at or below it, are told; behind a diode a
+ *       battery has less, and is not asked about. Held by {@code SetPointTest}.
  *   <li><b>A larger alternator mends only what its current limits.</b> One that holds its set point
  *       gives what the circuit draws at that voltage; a battery that falls all the same is behind
  *       too much drop, such as a diode's, or wants a higher voltage. {@code SetPoint} asks that of
