@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -43,7 +44,7 @@ public final class Lines {
             sorted.forEach((key, inner) -> write(way + "." + key, inner));
         } else if (value instanceof Collection<?> several && !isPlain(several)) {
             int place = 0;
-            for (Object inner : several) {
+            for (Object inner : inOrder(several)) {
                 write(way + "[" + place++ + "]", inner);
             }
         } else if (value instanceof Record record && !isPlain(record)) {
@@ -108,6 +109,17 @@ public final class Lines {
         }
     }
 
+    /** A set has no order but this: each run of Java would give it another. */
+    private static Collection<?> inOrder(Collection<?> several) {
+        return several instanceof Set<?> set
+                ? set.stream().sorted(Comparator.comparing(Lines::text)).toList()
+                : several;
+    }
+
+    private static String text(Object value) {
+        return String.join("\n", of("", value));
+    }
+
     /** Whether it is said in a word: a number, a name, a list of such. */
     private static boolean isPlain(Object value) {
         if (value instanceof Collection<?> several) {
@@ -126,7 +138,7 @@ public final class Lines {
             return part.id();
         }
         if (value instanceof Collection<?> several) {
-            return several.stream().map(Lines::plain).collect(Collectors.joining("|"));
+            return inOrder(several).stream().map(Lines::plain).collect(Collectors.joining("|"));
         }
         return value instanceof Double number ? digits(number) : String.valueOf(value);
     }
