@@ -2,7 +2,6 @@ package stillturning;
 
 import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -78,11 +77,57 @@ class WoodenAircraftTest {
         Study study = read();
         Candidate candidate = study.candidates().get(0);
         Circuit circuit = candidate.circuit();
-        assertFalse(circuit.isToldAgainstStructure());
-        assertEquals(circuit.net("engine-ground", "stud"), circuit.reference());
+        assertEquals(List.of(circuit.net("engine-ground", "stud")), circuit.returns().all());
         NormalFlight normal = new Timeline(study, candidate).normal();
         assertEquals(14, requireNonNull(normal.busVolts().get("main-bus")), 0.3);
         assertEquals(List.of(), normal.cuesShowing(), "what warns of low voltage stays dark");
+    }
+
+    /** A radio on a battery of its own, whose returns nothing joins to the others. */
+    private static final String APART =
+            SampleStudy.ONE
+                    .replace("on-structure: yes", "on-structure: no")
+                    .replace(
+                            "  panel-ground:",
+                            "  second: {is: battery, zone: panel}\n"
+                                    + "  radio-bus: {is: bus, zone: panel}\n"
+                                    + "  radio-ground: {is: ground, zone: panel}\n"
+                                    + "  panel-ground:")
+                    .replace(
+                            "  case: from",
+                            "  second-minus: from second.minus to radio-ground, direct\n"
+                                    + "  second-lead: from second to radio-bus, fuse 30 A\n"
+                                    + "  case: from")
+                    .replace(
+                            "radio: from main-bus, breaker 5 A, return engine-ground",
+                            "radio: from radio-bus, breaker 5 A, return radio-ground")
+                    .replace(", shown-by: radio", "")
+                    .replace(
+                            "procedures:",
+                            "  low: {watches: low-voltage, at: radio-bus, below: 12 V}\n"
+                                    + "procedures:");
+
+    /**
+     * Against the other system's ground a meter would show nothing, and a lamp would always burn.
+     */
+    @Test
+    void aSystemThatNothingJoinsToTheOthersIsToldAgainstItsOwnGround()
+            throws IOException, UntoldStory {
+        ReadStudy read = SampleStudy.read(folder, SampleStudy.STUDY, APART);
+        assertEquals("", SampleStudy.told(read));
+        Study study = read.study().orElseThrow();
+        Candidate candidate = study.candidates().get(0);
+        Circuit circuit = candidate.circuit();
+        assertEquals(
+                List.of(circuit.net("engine-ground", "stud"), circuit.net("radio-ground", "stud")),
+                circuit.returns().all());
+        NormalFlight normal = new Timeline(study, candidate).normal();
+        assertEquals(14, requireNonNull(normal.busVolts().get("main-bus")), 0.3);
+        assertEquals(12.6, requireNonNull(normal.busVolts().get("radio-bus")), 0.4);
+        assertEquals(List.of(), normal.cuesShowing());
+        assertTrue(
+                requireNonNull(faults(sized(study)).get("radio-breaker")) > 100,
+                "what is bolted to its own ground draws from its own battery");
     }
 
     /** Currents and voltages across a part do not hang on what the airframe is made of. */

@@ -1,10 +1,6 @@
 package stillturning.model;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.BitSet;
-import java.util.Deque;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,18 +11,17 @@ import java.util.Set;
 import stillturning.model.Candidate.Hit;
 import stillturning.parts.Part;
 import stillturning.parts.element.Element;
-import stillturning.parts.element.Element.Passage;
 
 /**
  * Nets and the elements between them. Net 0 is the aircraft's structure.
  *
- * @param reference net that voltages are told against: 0, or, where no structure leads the returns,
- *     that of the ground nearest to the first battery's minus
  * @param nets how many nets there are
+ * @param returns where returns meet, which voltages are told against
  * @param placed every element with the nets at its ends, in order of parts
  * @param netOf net of every terminal
  */
-public record Circuit(int nets, int reference, List<Placed> placed, Map<Terminal, Integer> netOf) {
+public record Circuit(
+        int nets, Returns returns, List<Placed> placed, Map<Terminal, Integer> netOf) {
 
     /**
      * An element of a part between two nets.
@@ -54,7 +49,7 @@ public record Circuit(int nets, int reference, List<Placed> placed, Map<Terminal
         for (Part part : candidate.parts()) {
             part.elements().forEach(element -> builder.place(part.id(), element));
         }
-        return builder.build(Reference.of(candidate, builder.placed, builder.netOf));
+        return builder.build(Returns.of(candidate, builder.placed, builder.netOf));
     }
 
     /**
@@ -80,7 +75,7 @@ public record Circuit(int nets, int reference, List<Placed> placed, Map<Terminal
             }
             next = end;
         }
-        return builder.build(reference);
+        return builder.build(returns);
     }
 
     private static Set<String> struck(Candidate candidate, List<Hit> hits) {
@@ -103,11 +98,6 @@ public record Circuit(int nets, int reference, List<Placed> placed, Map<Terminal
             }
         }
         return elements;
-    }
-
-    /** Whether voltages are told against the aircraft's structure. */
-    public boolean isToldAgainstStructure() {
-        return reference == 0;
     }
 
     /**
@@ -175,8 +165,8 @@ public record Circuit(int nets, int reference, List<Placed> placed, Map<Terminal
                     new Placed(part, element, net(part, element.from()), net(part, element.to())));
         }
 
-        Circuit build(int reference) {
-            return new Circuit(nets, reference, placed, netOf);
+        Circuit build(Returns returns) {
+            return new Circuit(nets, returns, placed, netOf);
         }
 
         private Terminal leader(Terminal terminal) {
@@ -192,70 +182,6 @@ public record Circuit(int nets, int reference, List<Placed> placed, Map<Terminal
                 at = Objects.requireNonNull(leaders.put(at, leader));
             }
             return leader;
-        }
-    }
-
-    /** Finds the net that voltages of a candidate are told against. */
-    private static final class Reference {
-
-        private static final int STRUCTURE = 0;
-
-        /** Nets that a piece of metal joins, by either of them. */
-        private final Map<Integer, List<Integer>> joined = new HashMap<>();
-
-        private final BitSet grounds = new BitSet();
-
-        private Reference(Candidate candidate, List<Placed> placed, Map<Terminal, Integer> netOf) {
-            for (Placed metal : placed) {
-                if (metal.element().passage() == Passage.BOTH_WAYS) {
-                    join(metal.from(), metal.to());
-                    join(metal.to(), metal.from());
-                }
-            }
-            candidate
-                    .all(Part.Role.GROUND)
-                    .map(ground -> netOf.get(new Terminal(ground.id(), ground.entry())))
-                    .forEach(grounds::set);
-        }
-
-        /**
-         * A structure that metal joins to the minus of the first battery; else the ground that the
-         * fewest pieces of metal lie before; else that minus itself.
-         */
-        static int of(Candidate candidate, List<Placed> placed, Map<Terminal, Integer> netOf) {
-            return source(placed, Element.Role.BATTERY)
-                    .or(() -> source(placed, Element.Role.GENERATOR))
-                    .map(source -> new Reference(candidate, placed, netOf).from(source.to()))
-                    .orElse(STRUCTURE);
-        }
-
-        private static Optional<Placed> source(List<Placed> placed, Element.Role role) {
-            return placed.stream().filter(p -> p.element().role() == role).findFirst();
-        }
-
-        private void join(int one, int other) {
-            joined.computeIfAbsent(one, net -> new ArrayList<>()).add(other);
-        }
-
-        private int from(int minus) {
-            int nearest = -1;
-            BitSet seen = new BitSet();
-            Deque<Integer> next = new ArrayDeque<>(List.of(minus));
-            seen.set(minus);
-            while (!next.isEmpty()) {
-                int net = next.remove();
-                nearest = nearest < 0 && grounds.get(net) ? net : nearest;
-                for (int beyond : joined.getOrDefault(net, List.of())) {
-                    if (!seen.get(beyond)) {
-                        seen.set(beyond);
-                        next.add(beyond);
-                    }
-                }
-            }
-            if (seen.get(STRUCTURE)) {
-                return STRUCTURE;
-            }
-            return nearest < 0 ? minus : nearest;
         }
     }
 }

@@ -44,7 +44,6 @@ final class ProtectorSizing {
     private final Subject subject;
     private final SurveyDepth reach;
     private final SteadyStates full;
-    private final Optional<Terminal> meeting;
 
     /** What flows with a net bolted to where returns meet: one answer for all that ends there. */
     private final Map<Integer, Bolted> bolted = new HashMap<>();
@@ -65,7 +64,6 @@ final class ProtectorSizing {
     ProtectorSizing(Subject subject, SurveyDepth reach) throws UntoldStory {
         this.subject = subject;
         this.reach = reach;
-        this.meeting = meeting(subject.circuit());
         this.full =
                 new SteadyStates(
                         subject.study(),
@@ -175,14 +173,14 @@ final class ProtectorSizing {
     private Bolted bolted(String part, int net, String end) throws UntoldStory {
         Bolted known = bolted.get(net);
         if (known == null) {
-            SteadyState flow = full.instant(bolted(part, end));
+            SteadyState flow = full.instant(bolted(part, end, meeting(net)));
             known = new Bolted(flow, flow.amps(part, BOLT));
             bolted.put(net, known);
         }
         return known;
     }
 
-    private Failure bolted(String part, String end) {
+    private static Failure bolted(String part, String end, Optional<Terminal> meeting) {
         List<Hit> hits = new ArrayList<>(List.of(joined(part, BOLT, end, BOLTED_OHMS)));
         meeting.ifPresent(
                 m -> hits.add(joined(m.part(), "returns", m.name(), NO_OHMS_TO_SPEAK_OF)));
@@ -194,13 +192,13 @@ final class ProtectorSizing {
         return new Hit(part, FailureMode.of("bolted", new Added(metal)));
     }
 
-    /** Where the returns meet, if not on the structure. */
-    private static Optional<Terminal> meeting(Circuit circuit) {
-        return circuit.isToldAgainstStructure()
-                ? Optional.empty()
-                : circuit.netOf().entrySet().stream()
-                        .filter(e -> e.getValue() == circuit.reference())
-                        .map(Map.Entry::getKey)
-                        .findFirst();
+    /** Where the returns of a net meet, if not on the structure. */
+    private Optional<Terminal> meeting(int net) {
+        Circuit circuit = subject.circuit();
+        int meeting = circuit.returns().of(net);
+        return circuit.netOf().entrySet().stream()
+                .filter(e -> meeting != 0 && e.getValue() == meeting)
+                .map(Map.Entry::getKey)
+                .findFirst();
     }
 }

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import stillturning.model.Returns;
 import stillturning.model.Terminal;
 
 /**
@@ -20,12 +21,12 @@ public record SteadyState(Map<String, Double> amps, NetVolts nets, Map<String, D
      * Voltages of a circuit.
      *
      * @param of net by terminal
-     * @param reference net where the returns meet
+     * @param returns where the returns meet
      * @param volts voltage of each net against one of those that it is joined to (V)
      * @param islands a number that nets share which something joins
      */
     public record NetVolts(
-            Map<Terminal, Integer> of, int reference, List<Double> volts, List<Integer> islands) {
+            Map<Terminal, Integer> of, Returns returns, List<Double> volts, List<Integer> islands) {
         public NetVolts {
             volts = List.copyOf(volts);
             islands = List.copyOf(islands);
@@ -64,8 +65,8 @@ public record SteadyState(Map<String, Double> amps, NetVolts nets, Map<String, D
     /** Voltage of a terminal against where the returns meet (V); empty where nothing joins them. */
     public OptionalDouble voltsAt(String part, String terminal) {
         Integer net = nets.of.get(new Terminal(part, terminal));
-        return net != null && nets.joined(net, nets.reference)
-                ? OptionalDouble.of(nets.between(net, nets.reference))
+        return net != null && nets.joined(net, nets.returns.of(net))
+                ? OptionalDouble.of(nets.between(net, nets.returns.of(net)))
                 : OptionalDouble.empty();
     }
 }

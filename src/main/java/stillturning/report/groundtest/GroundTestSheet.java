@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import stillturning.model.Circuit;
 import stillturning.parts.Part;
+import stillturning.parts.element.Element;
 import stillturning.quantity.Formats;
 import stillturning.reliability.groundtest.Configuration;
 import stillturning.reliability.groundtest.GroundTest;
@@ -105,19 +106,34 @@ public final class GroundTestSheet {
      * Lifted off, a ground takes what hangs on it away from where returns meet, and its volts too.
      */
     private String voltsAgainst() {
-        Circuit circuit = test.candidate().circuit();
-        String against =
-                circuit.isToldAgainstStructure()
-                        ? "structure"
-                        : test.candidate()
-                                .all(Part.Role.GROUND)
-                                .filter(g -> circuit.net(g.id(), g.entry()) == circuit.reference())
-                                .map(g -> g.tag().label())
-                                .findFirst()
-                                .orElse("minus of the first battery");
+        List<Integer> meetings = test.candidate().circuit().returns().all();
         return " Volts are against the "
-                + against
-                + ": the meter's minus is on it, not on what is lifted off it.";
+                + meetings.stream().map(this::meeting).collect(Collectors.joining(" or the "))
+                + (meetings.size() == 1
+                        ? ": the meter's minus is on it, not on what is lifted off it."
+                        : ", whichever leads back what is measured: nothing joins them, and from"
+                                + " one to the other a meter shows nothing. Its minus is on that,"
+                                + " not on what is lifted off it.");
+    }
+
+    private String meeting(int net) {
+        Circuit circuit = test.candidate().circuit();
+        return net == 0
+                ? "structure"
+                : test.candidate()
+                        .all(Part.Role.GROUND)
+                        .filter(g -> circuit.net(g.id(), g.entry()) == net)
+                        .map(g -> g.tag().label())
+                        .findFirst()
+                        .orElseGet(() -> minus(circuit, net));
+    }
+
+    private String minus(Circuit circuit, int net) {
+        return circuit.placed().stream()
+                .filter(p -> p.element().role() == Element.Role.BATTERY && p.to() == net)
+                .map(p -> "minus of " + test.candidate().part(p.part()).orElseThrow().tag().label())
+                .findFirst()
+                .orElse("minus of its source");
     }
 
     private static String allowance(MeasuredQuantity of, String unit) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import stillturning.model.Phase;
+import stillturning.model.Returns;
 import stillturning.model.Study.Aircraft;
 import stillturning.network.NoOperatingPoint;
 import stillturning.network.NodalSolver;
@@ -55,7 +56,7 @@ public final class Situation {
     /** Everything that can give way by too much current. */
     public final List<Racer> racers = new ArrayList<>();
 
-    private final int reference;
+    private final Returns returns;
     private final UnaryOperator<String> zoneOf;
     private final Map<String, Double> celsiusIn = new HashMap<>();
 
@@ -63,19 +64,19 @@ public final class Situation {
     public int layings;
 
     /**
-     * @param reference net that voltages are told against
+     * @param returns what voltages are told against
      * @param zoneOf zone by part
      */
     public Situation(
             NodalSolver solver,
-            int reference,
+            Returns returns,
             Aircraft aircraft,
             Phase phase,
             Setting setting,
             UnaryOperator<String> zoneOf,
             EventLog journal) {
         this.solver = solver;
-        this.reference = reference;
+        this.returns = returns;
         this.aircraft = aircraft;
         this.phase = phase;
         this.setting = setting;
@@ -88,9 +89,9 @@ public final class Situation {
         return solver.island(from) == solver.island(to) ? solver.volts(from) - solver.volts(to) : 0;
     }
 
-    /** Voltage of a net against what voltages are told against (V). */
+    /** Voltage of a net against where its returns meet (V). */
     public double volts(int net) {
-        return voltsBetween(net, reference);
+        return voltsBetween(net, returns.of(net));
     }
 
     public double amps(int branch) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.function.IntUnaryOperator;
 import stillturning.model.Circuit;
 import stillturning.model.Cockpit;
 import stillturning.model.Cue;
@@ -136,26 +137,26 @@ final class EngineAndPilot {
     }
 
     /**
-     * The net that a voltmeter's minus is on: that of the load that shows it, and the circuit's
-     * reference for a lamp of its own, whose return no file states.
+     * The net that a voltmeter's minus is on, by that of its plus: that of the load that shows it,
+     * and where returns meet for a lamp of its own, whose return no file states.
      */
-    private int minus(Optional<String> shownBy) {
-        return shownBy.flatMap(load -> Optional.ofNullable(plant.loads().get(load)))
-                .map(display -> display.placed().to())
-                .orElse(circuit.reference());
+    private IntUnaryOperator minus(Optional<String> shownBy) {
+        SupplyDevice display = shownBy.map(plant.loads()::get).orElse(null);
+        return display == null ? circuit.returns()::of : plus -> display.placed().to();
     }
 
     /** What a sign watches, and what to say of it. */
     private final class SensingOf implements Cue.Visitor<Sensing> {
-        private final int minus;
+        private final IntUnaryOperator minusOf;
 
-        SensingOf(int minus) {
-            this.minus = minus;
+        SensingOf(IntUnaryOperator minusOf) {
+            this.minusOf = minusOf;
         }
 
         @Override
         public Sensing visit(Cue.LowVolts low) {
             int net = net(low.at());
+            int minus = minusOf.applyAsInt(net);
             return new Sensing(
                     () -> now.voltsBetween(net, minus) - low.volts(),
                     low.seconds(),
@@ -166,6 +167,7 @@ final class EngineAndPilot {
         @Override
         public Sensing visit(Cue.HighVolts high) {
             int net = net(high.at());
+            int minus = minusOf.applyAsInt(net);
             return new Sensing(
                     () -> high.volts() - now.voltsBetween(net, minus),
                     high.seconds(),

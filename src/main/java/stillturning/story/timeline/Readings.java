@@ -83,7 +83,7 @@ record Readings(
         plant.cells().forEach(c -> charges.put(c.placed().part(), c.value()));
         return new SteadyState(
                 amps,
-                new NetVolts(plant.circuit().netOf(), plant.circuit().reference(), volts, islands),
+                new NetVolts(plant.circuit().netOf(), plant.circuit().returns(), volts, islands),
                 charges);
     }
 

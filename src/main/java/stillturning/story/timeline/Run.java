@@ -70,7 +70,7 @@ final class Run {
         this.now =
                 new Situation(
                         solver,
-                        laid.circuit().reference(),
+                        laid.circuit().returns(),
                         scene.aircraft(),
                         scene.phase(),
                         scene.setting(),

@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
 import stillturning.model.EngineLogic;
+import stillturning.model.Returns;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.network.NodalSolver;
@@ -96,7 +97,7 @@ class BalanceTest {
         Situation now =
                 new Situation(
                         new NodalSolver(layout.topology, layout.from, layout.to, laws),
-                        0,
+                        Returns.ON_STRUCTURE,
                         study.aircraft(),
                         study.goals().failurePhase(),
                         Setting.with(Pilot.NEVER),

@@ -12,6 +12,7 @@ import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
+import stillturning.model.Returns;
 import stillturning.model.Study;
 import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
@@ -187,7 +188,7 @@ class ChatterTest {
         Situation now =
                 new Situation(
                         solver,
-                        0,
+                        Returns.ON_STRUCTURE,
                         study.aircraft(),
                         study.goals().failurePhase(),
                         Setting.with(Pilot.NEVER),

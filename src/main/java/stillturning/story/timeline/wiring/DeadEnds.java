@@ -55,7 +55,7 @@ final class DeadEnds {
         intact.stream()
                 .filter(placed -> placed.element().role() != Element.Role.PATH)
                 .forEach(placed -> speaking.add(placed.part()));
-        watched.set(circuit.reference());
+        circuit.returns().all().forEach(watched::set);
         Stream<Terminal> buses =
                 candidate.all(Part.Role.BUS).map(bus -> new Terminal(bus.id(), bus.exit()));
         Stream<Terminal> cues =
@@ -88,7 +88,7 @@ final class DeadEnds {
             // what led there may now lead nowhere itself
         }
         return new Trimmed(
-                new Circuit(circuit.nets(), circuit.reference(), kept, circuit.netOf()),
+                new Circuit(circuit.nets(), circuit.returns(), kept, circuit.netOf()),
                 left(kept, hits));
     }
 
