@@ -11,8 +11,8 @@ import stillturning.assess.verdict.Selectivity;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Burdens;
 import stillturning.model.Candidate;
-import stillturning.model.CriterionName;
 import stillturning.model.failure.Failure;
+import stillturning.model.goal.CriterionName;
 import stillturning.story.StartAttempt;
 import stillturning.structure.StructureFindings;
 

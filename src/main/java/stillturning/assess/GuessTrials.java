@@ -31,8 +31,8 @@ import stillturning.assess.findout.Worth;
 import stillturning.assess.ranges.QuasiRandomPoints;
 import stillturning.assess.ranking.Acceptability;
 import stillturning.assess.ranking.Standing;
-import stillturning.model.CriterionName;
 import stillturning.model.Study;
+import stillturning.model.goal.CriterionName;
 
 /** Tries one guess after another along its range, and compares with the basis. */
 final class GuessTrials {

@@ -18,10 +18,10 @@ import stillturning.assess.ranking.WeightOrder;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Burdens;
-import stillturning.model.CriterionName;
 import stillturning.model.Study;
 import stillturning.model.Study.Weight;
 import stillturning.model.goal.ComplexityWeights;
+import stillturning.model.goal.CriterionName;
 import stillturning.model.goal.UsualScales;
 import stillturning.model.goal.ValueScale;
 

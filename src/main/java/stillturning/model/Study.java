@@ -3,6 +3,7 @@ package stillturning.model;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import stillturning.model.goal.CriterionName;
 import stillturning.model.goal.Preferences;
 import stillturning.model.goal.UsualScales;
 import stillturning.model.goal.ValueScale;

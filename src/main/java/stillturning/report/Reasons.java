@@ -10,7 +10,7 @@ import stillturning.assess.ranking.Comparison;
 import stillturning.assess.ranking.CriterionDifference;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.quantity.Formats;
 
 /** Why a candidate stands where it does, in a sentence made from its own results. */

@@ -1,6 +1,6 @@
 package stillturning.report;
 
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.quantity.Formats;
 import stillturning.quantity.UnitSystem;
 import stillturning.story.Endurance;

@@ -24,11 +24,11 @@ import stillturning.assess.ranking.Acceptability;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.Candidate;
-import stillturning.model.CriterionName;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
+import stillturning.model.goal.CriterionName;
 import stillturning.parts.element.Demand.DemandKind;
 
 /** Two candidates alike but for their batteries; what matters can be worked out by hand. */

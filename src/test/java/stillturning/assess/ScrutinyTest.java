@@ -19,8 +19,8 @@ import stillturning.assess.requirement.Survey;
 import stillturning.files.StudyReader;
 import stillturning.files.value.Variation;
 import stillturning.model.Candidate;
-import stillturning.model.CriterionName;
 import stillturning.model.Study;
+import stillturning.model.goal.CriterionName;
 import stillturning.yaml.YamlDocument;
 
 /** Looking only as far as needed comes to what looking at everything comes to. */

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import stillturning.model.Candidate;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 
 /**
  * What makes the difference between two candidates of a study.

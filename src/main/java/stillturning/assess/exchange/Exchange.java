@@ -21,9 +21,9 @@ import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.requirement.Effort;
 import stillturning.assess.requirement.Survey;
 import stillturning.model.Candidate;
-import stillturning.model.CriterionName;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
+import stillturning.model.goal.CriterionName;
 import stillturning.story.UntoldStory;
 
 /** Exchanges groups of differences between candidates of an assessed study. */

@@ -2,7 +2,7 @@ package stillturning.assess.exchange;
 
 import java.util.Map;
 import java.util.Set;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 
 /**
  * The first of two candidates with some groups from the second, assessed.

@@ -8,8 +8,8 @@ import stillturning.assess.Assessment;
 import stillturning.cli.terminal.Refusal;
 import stillturning.files.goal.Swings;
 import stillturning.files.goal.Swings.StatedWeights;
-import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
+import stillturning.model.goal.CriterionName;
 import stillturning.model.goal.CriterionOrder;
 import stillturning.model.goal.Preferences;
 

@@ -29,7 +29,7 @@ import stillturning.dossier.ProgramVersion;
 import stillturning.dossier.exploration.Exploration;
 import stillturning.dossier.exploration.Explored;
 import stillturning.files.edit.ChangeRefused;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.report.explored.FrontBlocks;
 import stillturning.report.explored.FrontJson;
 import stillturning.report.explored.FrontPicture;

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import stillturning.assess.front.Tally;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.report.explored.ExploredFront;
 
 /**

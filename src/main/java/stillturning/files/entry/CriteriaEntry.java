@@ -1,7 +1,7 @@
 package stillturning.files.entry;
 
 import java.util.Optional;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 import stillturning.quantity.field.Bounds;

@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stillturning.files.entry.StudyEntry;
-import stillturning.model.CriterionName;
 import stillturning.model.Study;
+import stillturning.model.goal.CriterionName;
 
 /**
  * Weights by swing: what it is worth to go from what is acceptable to what is enough by one

@@ -3,7 +3,6 @@ package stillturning.model.goal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
 
 /**

@@ -1,7 +1,6 @@
 package stillturning.model.goal;
 
 import java.util.Optional;
-import stillturning.model.CriterionName;
 import stillturning.model.Phase;
 import stillturning.model.Requirement;
 import stillturning.model.Study;

@@ -1,7 +1,6 @@
 package stillturning.model.goal;
 
 import java.util.Optional;
-import stillturning.model.CriterionName;
 
 /**
  * From where to where a criterion's values run; in seconds, kilograms, money or counts.

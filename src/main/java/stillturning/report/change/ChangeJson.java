@@ -13,7 +13,7 @@ import stillturning.assess.change.CandidateChange.OutcomeChange;
 import stillturning.assess.change.CandidateChange.RequirementChange;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.report.RankingOrder;
 import stillturning.report.json.JsonDocument;
 import stillturning.report.json.JsonShape;

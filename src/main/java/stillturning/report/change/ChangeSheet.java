@@ -14,7 +14,7 @@ import stillturning.assess.change.CandidateChange;
 import stillturning.assess.change.CandidateChange.OutcomeChange;
 import stillturning.assess.change.CandidateChange.RequirementChange;
 import stillturning.assess.verdict.Verdict;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.report.RankingOrder;
 import stillturning.report.ResultText;
 import stillturning.report.page.Block;

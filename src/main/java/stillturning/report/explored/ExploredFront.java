@@ -10,7 +10,7 @@ import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assessment;
 import stillturning.assess.front.Tally;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 
 /**
  * What a search found, everything on the front assessed in full.

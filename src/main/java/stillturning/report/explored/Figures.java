@@ -1,7 +1,7 @@
 package stillturning.report.explored;
 
 import java.util.Locale;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.quantity.Formats;
 
 /** Differences between layouts in words. */

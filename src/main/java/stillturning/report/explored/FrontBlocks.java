@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import stillturning.assess.front.Tally;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.parts.Part;
 import stillturning.quantity.Formats;
 import stillturning.report.ResultText;

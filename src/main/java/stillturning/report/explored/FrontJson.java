@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.report.explored.ExploredFront.ExploredLayout;
 import stillturning.report.json.JsonDocument;
 import stillturning.report.json.JsonShape;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.report.ResultText;
 import stillturning.report.drawing.Colours;
 import stillturning.report.drawing.Mark;

@@ -3,7 +3,7 @@ package stillturning.report.explored;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 
 /**
  * What layouts are compared by, each in steps that a builder would notice; less is better.

@@ -12,7 +12,7 @@ import stillturning.assess.exchange.Group;
 import stillturning.assess.exchange.Mix;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.parts.Part;
 import stillturning.report.pair.ControllerUse;
 import stillturning.report.pair.PairQuestion;

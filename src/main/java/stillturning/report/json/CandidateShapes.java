@@ -24,7 +24,7 @@ import stillturning.assess.ranking.Standing;
 import stillturning.assess.verdict.LeftSwitch;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Selectivity;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.report.MissingWarnings;
 import stillturning.report.MoveTexts;
 import stillturning.report.NormalFlightTexts;

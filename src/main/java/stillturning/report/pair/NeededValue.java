@@ -7,7 +7,7 @@ import stillturning.assess.ranking.AppliedScale;
 import stillturning.assess.ranking.Contribution;
 import stillturning.assess.ranking.Scale;
 import stillturning.assess.ranking.Standing;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.report.ResultText;
 
 /** What the one that is behind would have to be, by one criterion, to draw level. */

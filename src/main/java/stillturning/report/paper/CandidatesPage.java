@@ -12,7 +12,7 @@ import stillturning.assess.PilotBurden;
 import stillturning.assess.ranking.Comparison;
 import stillturning.assess.ranking.CriterionDifference;
 import stillturning.assess.ranking.RankingResult;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.report.ResultText;
 import stillturning.report.drawing.layout.OneLine;
 import stillturning.report.oneline.SmallDrawing;

@@ -25,7 +25,7 @@ import stillturning.bench.Thorough;
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.report.Cautions;
 import stillturning.report.ResultText;
 import tools.jackson.databind.JsonNode;

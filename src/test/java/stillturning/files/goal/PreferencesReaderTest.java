@@ -11,10 +11,10 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillturning.files.SampleStudy;
-import stillturning.model.CriterionName;
 import stillturning.model.Study;
 import stillturning.model.goal.ComplexityCount;
 import stillturning.model.goal.ComplexityWeights;
+import stillturning.model.goal.CriterionName;
 import stillturning.model.goal.UsualScales;
 import stillturning.model.goal.ValueScale;
 

@@ -9,9 +9,9 @@ import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.model.CriterionName;
 import stillturning.model.EngineLogic;
 import stillturning.model.Study;
+import stillturning.model.goal.CriterionName;
 import stillturning.parts.element.Demand.DemandKind;
 import stillturning.report.PrintedNames;
 

@@ -11,7 +11,7 @@ import stillturning.desktop.view.Chooser;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.decide.Deciding;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 
 /** Candidates by any two criteria. */
 final class TradeOffPane extends VBox {

@@ -26,7 +26,7 @@ import stillturning.files.StudyReader;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.files.move.Drawn;
 import stillturning.model.Candidate;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.quantity.Formats;
 import stillturning.report.explored.ExploredFront;
 import stillturning.report.explored.ExploredFront.ExploredLayout;

@@ -23,7 +23,7 @@ import stillturning.desktop.viewmodel.FoundLayouts;
 import stillturning.desktop.viewmodel.offer.Offered;
 import stillturning.desktop.viewmodel.offer.OfferedDrawing;
 import stillturning.desktop.viewmodel.offer.OfferedDrawings;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.report.explored.FrontBlocks;
 import stillturning.report.page.Block;
 

@@ -7,7 +7,7 @@ import java.util.Set;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.dossier.exploration.Exploration;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.report.RankingOrder;
 import stillturning.report.explored.Yardstick;
 

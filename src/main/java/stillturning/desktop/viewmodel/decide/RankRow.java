@@ -7,7 +7,7 @@ import stillturning.assess.Assessment;
 import stillturning.assess.ranking.Contribution;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.Reasons;
 import stillturning.report.ResultText;

@@ -3,7 +3,7 @@ package stillturning.desktop.viewmodel.decide;
 import java.util.Optional;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.model.goal.ValueScale;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.MalformedQuantity;

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.RankingOrder;
 import stillturning.report.ResultText;

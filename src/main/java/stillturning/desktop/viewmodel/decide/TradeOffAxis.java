@@ -5,7 +5,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import stillturning.assess.Assess;
 import stillturning.assess.ranking.Sense;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.drawing.plot.Ticks;
 

@@ -4,7 +4,7 @@ import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.quantity.Formats;
 
 /**

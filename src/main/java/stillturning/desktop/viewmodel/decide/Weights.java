@@ -8,8 +8,8 @@ import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
+import stillturning.model.goal.CriterionName;
 
 /** The weights of a study, each on a slider, beside those that the study states. */
 public final class Weights {

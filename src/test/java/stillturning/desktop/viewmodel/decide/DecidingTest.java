@@ -22,9 +22,9 @@ import stillturning.desktop.viewmodel.OpenDesk;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.DifferenceGroup;
 import stillturning.desktop.viewmodel.offer.OfferedDrawings;
-import stillturning.model.CriterionName;
 import stillturning.model.Study;
 import stillturning.model.goal.ComplexityCount;
+import stillturning.model.goal.CriterionName;
 import stillturning.report.terminal.OtherFindings;
 
 class DecidingTest {

@@ -22,7 +22,7 @@ import stillturning.desktop.viewmodel.explain.Explaining;
 import stillturning.desktop.viewmodel.offer.OfferedDrawing;
 import stillturning.desktop.viewmodel.offer.OfferedDrawings;
 import stillturning.dossier.NamedFailures;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.yaml.YamlDocument;
 
 class ExploringTest {

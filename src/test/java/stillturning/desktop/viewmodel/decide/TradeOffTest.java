@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import stillturning.desktop.viewmodel.decide.TradeOff.Plotted;
 import stillturning.desktop.viewmodel.decide.TradeOff.Valued;
-import stillturning.model.CriterionName;
+import stillturning.model.goal.CriterionName;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.drawing.Point;
 

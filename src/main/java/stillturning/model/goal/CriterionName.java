@@ -1,4 +1,4 @@
-package stillturning.model;
+package stillturning.model.goal;
 
 /** What candidates are ranked by. */
 public enum CriterionName {
