@@ -16,9 +16,15 @@ import stillturning.story.UntoldStory;
 class KeptSizesTest {
 
     @ParameterizedTest
-    @CsvSource({"sandpiper, solid-state-split-engine", "first-steps, bus-and-battery"})
+    @CsvSource({
+        "architectures/sandpiper, solid-state-split-engine",
+        "architectures/sandpiper, one-battery-main-bus",
+        "architectures/first-steps, bus-and-battery",
+        "src/test/resources/stillturning/cases/automatic-gauges, one",
+        "src/test/resources/stillturning/cases/isolator, isolator"
+    })
     void areWhatIsToldToday(String folder, String candidate) throws IOException, UntoldStory {
-        ReadStudy file = StudyReader.read(Path.of("architectures", folder));
+        ReadStudy file = StudyReader.read(Path.of(folder));
         Study study = file.study().orElseThrow();
         SizingReport told =
                 Sizing.of(
