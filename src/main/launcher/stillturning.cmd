@@ -1,7 +1,7 @@
 @echo off
 rem Starts Stillturning with what suits the command; see the file without .cmd beside this one.
 setlocal
-set "FLAGS=-XX:+UseSerialGC -XX:TieredStopAtLevel=1"
+set "FLAGS=-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xms64m"
 for %%w in (%*) do (
   for %%l in (run-up explore suggest --pairs --latent --every-phase --guesses --ranges --propose) do (
     if "%%~w"=="%%l" set "FLAGS="
