@@ -25,6 +25,7 @@ class ReserveTest {
         assertEquals(600.5, reserve.startsAt(0));
         reserve.endsAt(500.5);
         // 100 s are left, and 2000 s charge 200 s more
+        assertEquals(300.5, reserve.seconds(2500.5), 1e-9);
         assertEquals(300.5, reserve.startsAt(2500.5), 1e-9);
     }
 
@@ -33,6 +34,7 @@ class ReserveTest {
         Reserve reserve = new Reserve(HARDY.with(new OwnBattery(600, 6000)));
         reserve.startsAt(0);
         reserve.endsAt(100);
+        assertEquals(600.5, reserve.seconds(50_000), 1e-9);
         assertEquals(600.5, reserve.startsAt(50_000), 1e-9);
     }
 
