@@ -2,6 +2,7 @@ package stillturning.yaml.edit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.regex.Pattern;
@@ -206,6 +207,21 @@ class YamlEditTest {
     }
 
     @Test
+    void aMemberTakesTheCommentOnItsLineWithIt() throws EditRefused {
+        String text = "few: [\n  a, # first\n  b, # second\n  c,\n  d # last\n]";
+        assertEquals(
+                text.replace("  b, # second\n", ""),
+                new Remove("few[1]").on(Sample.document(text)).document().text());
+        assertEquals(
+                text.replace("  c,\n", ""),
+                new Remove("few[2]").on(Sample.document(text)).document().text());
+        String oneLine = "few: [a, b, c] # all";
+        assertEquals(
+                "few: [a, c] # all",
+                new Remove("few[1]").on(Sample.document(oneLine)).document().text());
+    }
+
+    @Test
     void linesEndAsTheyDidBefore() throws EditRefused {
         YamlDocument document = Sample.document("\ufeffa:\r\n  b: 1\r\nc: 2\r\n");
         Edited edited = new AddField("a", "d", YamlValue.texts("e", "f")).on(document);
@@ -227,7 +243,15 @@ class YamlEditTest {
                         new Rename("few[0]", "x"),
                         new Rename("parts.bat-1", "bus-feed"));
         for (YamlEdit edit : impossible) {
-            assertThrows(EditRefused.class, () -> edit.on(Sample.document(TEXT)), edit::toString);
+            EditRefused refused =
+                    assertThrows(
+                            EditRefused.class,
+                            () -> edit.on(Sample.document(TEXT)),
+                            edit::toString);
+            assertTrue(
+                    String.valueOf(refused.getMessage()).endsWith(": " + refused.because())
+                            && !refused.because().isBlank(),
+                    refused::getMessage);
         }
         assertThrows(
                 EditRefused.class,
