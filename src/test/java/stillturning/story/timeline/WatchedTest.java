@@ -107,6 +107,28 @@ class WatchedTest {
     }
 
     @Test
+    void aGuardThatHasActedIsShownToHaveGivenWay() throws UntoldStory {
+        Study study = StudyReader.read(Path.of("architectures", "sandpiper")).study().orElseThrow();
+        Candidate candidate = study.candidate("split-batteries").orElseThrow();
+        WatchedStory watched =
+                Timeline.quick(study, candidate)
+                        .watch(
+                                single(candidate, "alternator: over-voltage"),
+                                Setting.with(Pilot.NEVER));
+        StoryEvent opens =
+                watched.story().of(StoryEvent.Kind.PROTECTOR_OPENS).stream()
+                        .filter(h -> h.part().equals("field-guard"))
+                        .findFirst()
+                        .orElseThrow();
+        List<Snapshot> frames = watched.frames();
+        for (Snapshot frame : List.of(frames.get(0), watched.at(opens.seconds()))) {
+            assertEquals(
+                    frame != frames.get(0),
+                    frame.states().gaveWay().stream().anyMatch(n -> n.startsWith("field-guard/")));
+        }
+    }
+
+    @Test
     void aFuseThatAShortBlowsIsOpenFromThatInstantOn() throws UntoldStory {
         Candidate candidate = STUDY.candidate("one-bus").orElseThrow();
         Timeline timeline = new Timeline(STUDY, candidate);
