@@ -89,23 +89,26 @@ class WoodenAircraftTest {
                     .replace("on-structure: yes", "on-structure: no")
                     .replace(
                             "  panel-ground:",
-                            "  second: {is: battery, zone: panel}\n"
-                                    + "  radio-bus: {is: bus, zone: panel}\n"
-                                    + "  radio-ground: {is: ground, zone: panel}\n"
-                                    + "  panel-ground:")
+                            "  second: {is: battery, zone: panel}\n  panel-ground:")
+                    .replace(
+                            "  panel-ground:",
+                            "  radio-bus: {is: bus, zone: panel}\n  panel-ground:")
+                    .replace(
+                            "  panel-ground:",
+                            "  radio-ground: {is: ground, zone: panel}\n  panel-ground:")
                     .replace(
                             "  case: from",
-                            "  second-minus: from second.minus to radio-ground, direct\n"
-                                    + "  second-lead: from second to radio-bus, fuse 30 A\n"
-                                    + "  case: from")
+                            "  second-minus: from second.minus to radio-ground, direct\n  case: from")
+                    .replace(
+                            "  case: from",
+                            "  second-lead: from second to radio-bus, fuse 30 A\n  case: from")
                     .replace(
                             "radio: from main-bus, breaker 5 A, return engine-ground",
                             "radio: from radio-bus, breaker 5 A, return radio-ground")
                     .replace(", shown-by: radio", "")
                     .replace(
                             "procedures:",
-                            "  low: {watches: low-voltage, at: radio-bus, below: 12 V}\n"
-                                    + "procedures:");
+                            "  low: {watches: low-voltage, at: radio-bus, below: 12 V}\nprocedures:");
 
     /**
      * Against the other system's ground a meter would show nothing, and a lamp would always burn.
