@@ -68,6 +68,7 @@ class LauncherTest {
                 List.of(
                         "-XX:+UseSerialGC",
                         "-XX:TieredStopAtLevel=1",
+                        "-Xms64m",
                         "-jar",
                         folder.toRealPath().resolve("stillturning.jar").toString(),
                         "check",
