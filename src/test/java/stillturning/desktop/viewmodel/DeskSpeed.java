@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import javafx.beans.property.SimpleDoubleProperty;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.viewmodel.breaking.Breaking;
@@ -21,7 +22,8 @@ public final class DeskSpeed {
 
     private static final String CANDIDATE = "two-alternators";
     private static final int EDITS = 60;
-    private static final int STORIES = 200;
+    private static final int FEW = 5;
+    private static final int STORIES = 100;
 
     private final OpenDesk open;
     private final Desk desk;
@@ -41,19 +43,23 @@ public final class DeskSpeed {
         speed.desk.open(CANDIDATE);
         tell(
                 "one candidate changed, all ranked",
-                speed.edits(CANDIDATE + ".yaml", "2.0 m (guess)"));
-        tell("what all share changed", speed.edits(Desk.STUDY_FILE, "time-to-land: 20 min"));
+                speed.edits(CANDIDATE + ".yaml", "2.0 m (guess)", EDITS));
+        tell("what all share changed", speed.edits(Desk.STUDY_FILE, "time-to-land: 20 min", FEW));
         tell("a story", speed.stories());
         speed.memory();
         System.exit(0);
     }
 
-    /** Puts a space behind something and a comment, then takes both back, again and again. */
-    private List<Long> edits(String file, String after) {
+    /**
+     * Changes a number again and again.
+     *
+     * @param value how it stands in the file: {@code 2.0 m (guess)}
+     */
+    private List<Long> edits(String file, String value, int times) {
         List<Long> took = new ArrayList<>();
-        for (int edit = 0; edit < EDITS; edit++) {
+        for (int edit = 1; edit <= times; edit++) {
             String text = text(file);
-            String other = changed(text, after, edit);
+            String other = changed(text, value, edit);
             long begun = System.nanoTime();
             desk.attempt(Change.typing(file, other)).ifPresent(DeskSpeed::refuse);
             open.until(() -> !desk.work().busy("Reading the study"));
@@ -63,14 +69,13 @@ public final class DeskSpeed {
         return took;
     }
 
-    private static String changed(String text, String after, int edit) {
-        String number = after.replaceAll("[^0-9.]", "");
-        String pattern = java.util.regex.Pattern.quote(after).replace(number, "\\E[0-9.]+\\Q");
-        String next =
-                after.replace(number, Double.toString(Double.parseDouble(number) + 0.1 * edit));
-        String other = text.replaceFirst(pattern, next);
-        if (other.equals(text) && edit > 0) {
-            refuse("nothing to change: " + after);
+    private static String changed(String text, String value, int edit) {
+        String number = value.replaceAll("[^0-9.]", "");
+        String pattern = Pattern.quote(value).replace(number, "\\E[0-9.]+\\Q");
+        String next = Double.toString(Double.parseDouble(number) + 0.1 * edit);
+        String other = text.replaceFirst(pattern, value.replace(number, next));
+        if (other.equals(text)) {
+            refuse("nothing to change: " + value);
         }
         return other;
     }
