@@ -44,7 +44,7 @@ public final class DeskSpeed {
         tell(
                 "one candidate changed, all ranked",
                 speed.edits(CANDIDATE + ".yaml", "2.0 m (guess)", EDITS));
-        tell("what all share changed", speed.edits(Desk.STUDY_FILE, "time-to-land: 20 min", FEW));
+        tell("what all share changed", speed.edits(Desk.STUDY_FILE, "time-to-land: 30 min", FEW));
         tell("a story", speed.stories());
         speed.memory();
         System.exit(0);
