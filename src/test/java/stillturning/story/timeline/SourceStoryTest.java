@@ -109,11 +109,9 @@ class SourceStoryTest {
                         .join("radio", "plus", "bus", "bar")
                         .cue("high volts", new Cue.HighVolts(new Terminal("bus", "bar"), 15.5, 0))
                         .procedure("radio off", "high volts", 0.05, Map.of(), "radio");
-        assertEquals(
-                0,
-                Telling.count(
-                        Telling.planned(bench, "alternator: over-voltage"),
-                        StoryEvent.Kind.LOAD_DESTROYED));
+        Story planned = Telling.planned(bench, "alternator: over-voltage");
+        assertEquals(0, Telling.count(planned, StoryEvent.Kind.LOAD_DESTROYED));
+        assertEquals("bus is above 15.5 V", planned.of(StoryEvent.Kind.CUE).get(0).words());
         assertEquals(
                 1,
                 Telling.count(
