@@ -83,40 +83,13 @@ class WoodenAircraftTest {
         assertEquals(List.of(), normal.cuesShowing(), "what warns of low voltage stays dark");
     }
 
-    /** A radio on a battery of its own, whose returns nothing joins to the others. */
-    private static final String APART =
-            SampleStudy.ONE
-                    .replace("on-structure: yes", "on-structure: no")
-                    .replace(
-                            "  panel-ground:",
-                            "  second: {is: battery, zone: panel}\n  panel-ground:")
-                    .replace(
-                            "  panel-ground:",
-                            "  radio-bus: {is: bus, zone: panel}\n  panel-ground:")
-                    .replace(
-                            "  panel-ground:",
-                            "  radio-ground: {is: ground, zone: panel}\n  panel-ground:")
-                    .replace(
-                            "  case: from",
-                            "  second-minus: from second.minus to radio-ground, direct\n  case: from")
-                    .replace(
-                            "  case: from",
-                            "  second-lead: from second to radio-bus, fuse 30 A\n  case: from")
-                    .replace(
-                            "radio: from main-bus, breaker 5 A, return engine-ground",
-                            "radio: from radio-bus, breaker 5 A, return radio-ground")
-                    .replace(", shown-by: radio", "")
-                    .replace(
-                            "procedures:",
-                            "  low: {watches: low-voltage, at: radio-bus, below: 12 V}\nprocedures:");
-
     /**
      * Against the other system's ground a meter would show nothing, and a lamp would always burn.
      */
     @Test
     void aSystemThatNothingJoinsToTheOthersIsToldAgainstItsOwnGround()
             throws IOException, UntoldStory {
-        ReadStudy read = SampleStudy.read(folder, SampleStudy.STUDY, APART);
+        ReadStudy read = SampleStudy.read(folder, SampleStudy.STUDY, SampleStudy.APART);
         assertEquals("", SampleStudy.told(read));
         Study study = read.study().orElseThrow();
         Candidate candidate = study.candidates().get(0);

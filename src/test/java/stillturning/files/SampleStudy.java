@@ -79,6 +79,35 @@ public final class SampleStudy {
               shed: {when: [lamp], after: 30 s, sheds: [radio], moves: {pump-breaker: pulled}}
             """;
 
+    /**
+     * The same in wood, with the radio on a battery of its own, whose returns nothing joins to the
+     * others.
+     */
+    public static final String APART =
+            ONE.replace("on-structure: yes", "on-structure: no")
+                    .replace(
+                            "  panel-ground:",
+                            "  second: {is: battery, zone: panel}\n  panel-ground:")
+                    .replace(
+                            "  panel-ground:",
+                            "  radio-bus: {is: bus, zone: panel}\n  panel-ground:")
+                    .replace(
+                            "  panel-ground:",
+                            "  radio-ground: {is: ground, zone: panel}\n  panel-ground:")
+                    .replace(
+                            "  case: from",
+                            "  second-minus: from second.minus to radio-ground, direct\n  case: from")
+                    .replace(
+                            "  case: from",
+                            "  second-lead: from second to radio-bus, fuse 30 A\n  case: from")
+                    .replace(
+                            "radio: from main-bus, breaker 5 A, return engine-ground",
+                            "radio: from radio-bus, breaker 5 A, return radio-ground")
+                    .replace(", shown-by: radio", "")
+                    .replace(
+                            "procedures:",
+                            "  low: {watches: low-voltage, at: radio-bus, below: 12 V}\nprocedures:");
+
     private SampleStudy() {}
 
     public static ReadStudy read(Path folder, String study, String one) throws IOException {

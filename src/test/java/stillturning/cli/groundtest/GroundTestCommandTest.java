@@ -17,6 +17,7 @@ import stillturning.bench.Thorough;
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
+import stillturning.files.SampleStudy;
 import tools.jackson.databind.JsonNode;
 
 /** The plan of the ground test, as somebody asks for it. */
@@ -53,6 +54,21 @@ class GroundTestCommandTest {
         assertTrue(told.contains("chafed to ground"), told);
         assertTrue(told.contains("An aid for comparing designs"), told);
         assertTrue(told.lines().allMatch(line -> line.length() <= 100), told);
+    }
+
+    /** A meter with its minus on the other system's ground would show nothing. */
+    @Test
+    void thePlanNamesTheGroundOfEachSystem() throws IOException {
+        SampleStudy.read(
+                Files.createDirectory(here.resolve("apart")), SampleStudy.STUDY, SampleStudy.APART);
+        Ran ran = Session.in(here).run("ground-test", "apart");
+        assertEquals(ExitCode.FINE, ran.code(), ran.err());
+        String flowing = ran.out().replaceAll("\\s+", " ");
+        assertTrue(
+                flowing.contains(
+                        "Volts are against the engine ground or the radio ground, whichever leads"
+                                + " back what is measured"),
+                flowing);
     }
 
     /** What people, spreadsheets and programs read is the same plan. */

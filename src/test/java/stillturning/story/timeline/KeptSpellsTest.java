@@ -136,7 +136,7 @@ class KeptSpellsTest {
         return steps;
     }
 
-    /** All currents and charges in two numbers: what changes one of them changes these. */
+    /** All currents and charges in two numbers, which hardly any change leaves as they are. */
     private static String inAll(SteadyState state) {
         return String.format(
                 Locale.ROOT,
