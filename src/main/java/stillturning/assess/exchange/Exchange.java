@@ -221,6 +221,20 @@ public final class Exchange {
 
     /** Of a mix nobody asks more than its values and what it is held against. */
     private Optional<Mix> assessed(Candidate candidate, Set<Group> exchanged) {
+        Optional<Mix> drawn = drawn(candidate).map(appraisal -> measured(appraisal, exchanged));
+        return drawn.isPresent() ? drawn : assessedAnew(candidate, exchanged);
+    }
+
+    /** A candidate of the study that differs from a mix in nothing but its name and its words. */
+    private Optional<Appraisal> drawn(Candidate mix) {
+        return basis.appraisals().stream()
+                .filter(a -> a.candidate().parts().equals(mix.parts()))
+                .filter(a -> a.candidate().joins().equals(mix.joins()))
+                .filter(a -> a.candidate().cockpit().equals(mix.cockpit()))
+                .findFirst();
+    }
+
+    private Optional<Mix> assessedAnew(Candidate candidate, Set<Group> exchanged) {
         Study study = basis.study();
         Study.Goals goals = goals(study.goals());
         Study alone =
