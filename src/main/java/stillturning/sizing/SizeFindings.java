@@ -153,14 +153,16 @@ final class SizeFindings {
         Carried shorted = subject.survey().shorted(id);
         TooLate late = subject.survey().tooLate(id);
         if (shorted.amps() > size.can().amps()) {
-            Rule bare = custom(size) ? Rule.UNPROTECTED_BY_CUSTOM : Rule.UNPROTECTED;
+            Rule bare = bare(size, shorted);
             boolean opens =
                     late.opened().contains(guard) && late.carried().amps() >= shorted.amps();
             findings.add(
                     new SizeFinding(
                             opens ? Rule.HEAT : bare,
                             id,
-                            opens || bare == Rule.UNPROTECTED ? guard : driving(shorted, id),
+                            opens || bare != Rule.UNPROTECTED_BY_CUSTOM
+                                    ? guard
+                                    : driving(shorted, id),
                             shorted.amps(),
                             size.can().amps(),
                             shorted,
@@ -168,6 +170,16 @@ final class SizeFindings {
         } else if (subject.survey().tooLateIfSlow(id).opened().contains(guard)) {
             hotIfSlow.add(size);
         }
+    }
+
+    /** What it is called where nothing opens. */
+    private Rule bare(WireSize size, Carried shorted) {
+        if (custom(size)) {
+            return Rule.UNPROTECTED_BY_CUSTOM;
+        }
+        String id = size.wire().id();
+        boolean own = isGrounded(id) && driving(shorted, id).isEmpty();
+        return own ? Rule.STRAY_RETURN : Rule.UNPROTECTED;
     }
 
     /** One for all such wires, since all hang on one thing: the class of the protectors. */

@@ -85,7 +85,8 @@ public final class Catalogue {
         Map<String, PartEntry> classes = classesOf(kind);
         String name = part.ofClass().orElseGet(() -> usualClassOf(kind));
         return Optional.ofNullable(classes.get(name))
-                .map(c -> part.filledFrom(c.mapped("", new FromClass(kind, name))));
+                .map(c -> c.sizedAs(part).mapped("", new FromClass(kind, name)))
+                .map(part::filledFrom);
     }
 
     /** Marks a class's values as coming from the catalogue, and keeps what it says of them. */

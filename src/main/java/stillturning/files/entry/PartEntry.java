@@ -12,9 +12,11 @@ import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Describes;
 import stillturning.quantity.field.Example;
 import stillturning.quantity.field.Fields;
+import stillturning.quantity.field.GoesWith;
 import stillturning.quantity.field.GrowsWithVolts;
 import stillturning.quantity.field.Key;
 import stillturning.quantity.field.OfDimension;
+import stillturning.quantity.field.SetsSize;
 import stillturning.yaml.notation.Given;
 import stillturning.yaml.notation.Kinds;
 import stillturning.yaml.notation.Written;
@@ -48,6 +50,17 @@ public record PartEntry(PartKind kind, Said said, Written values) {
         static Said inClass(Optional<String> name) {
             return new Said(
                     Optional.empty(), Optional.empty(), name, Optional.empty(), Optional.empty());
+        }
+
+        private Said times(double size) {
+            return size == 1
+                    ? this
+                    : new Said(
+                            label,
+                            zone,
+                            ofClass,
+                            mass.map(m -> Sized.times(m, size)),
+                            price.map(p -> Sized.times(p, size)));
         }
 
         private Said filledFrom(Said other) {
@@ -103,6 +116,42 @@ public record PartEntry(PartKind kind, Said said, Written values) {
             throw new IllegalArgumentException("a " + kind.name() + " is no " + other.kind.name());
         }
         return new PartEntry(kind, said.filledFrom(other.said), values.filledFrom(other.values));
+    }
+
+    /**
+     * The same, as one of the size that another of its kind states: what a stated value makes
+     * larger weighs and costs more, and what goes with a stated value follows it.
+     */
+    PartEntry sizedAs(PartEntry stated) {
+        double size = 1;
+        Written sized = values;
+        for (RecordComponent field : fields(kind)) {
+            String key = Fields.keyOf(field);
+            if (field.isAnnotationPresent(SetsSize.class)) {
+                size *= ratio(stated, key);
+            }
+            double factor = 1;
+            for (GoesWith other : field.getAnnotationsByType(GoesWith.class)) {
+                factor *= Math.pow(ratio(stated, other.value()), other.power());
+            }
+            sized = factor == 1 ? sized : scaled(sized, key, factor);
+        }
+        return new PartEntry(kind, said.times(size), sized);
+    }
+
+    private static Written scaled(Written of, String key, double factor) {
+        return of.value(key)
+                .map(value -> of.with(key, Sized.times((Given) value, factor)))
+                .orElse(of);
+    }
+
+    /** How many times as much another states under a key; 1 where one of the two does not. */
+    private double ratio(PartEntry stated, String key) {
+        return stated.values
+                .si(key)
+                .flatMap(other -> values.si(key).map(own -> other / own))
+                .filter(ratio -> ratio > 0 && Double.isFinite(ratio))
+                .orElse(1.0);
     }
 
     /** Keys of what a part of its kind must say and neither it nor its class does. */

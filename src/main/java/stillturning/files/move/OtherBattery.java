@@ -1,5 +1,6 @@
 package stillturning.files.move;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -55,8 +56,19 @@ final class OtherBattery implements Finder {
             return PartCatalogue.shipped().kind(Site.BATTERY);
         }
 
-        OptionalDouble value(String key, Dimension dimension) {
-            return read(written().text(key).or(() -> ofClass(type(), key)), dimension);
+        double coulombs() {
+            return read(
+                            written().text("capacity").or(() -> ofClass(type(), "capacity")),
+                            Dimension.CHARGE)
+                    .orElse(0);
+        }
+
+        String capacity() {
+            return Quantity.of(coulombs(), Dimension.CHARGE).written();
+        }
+
+        OptionalDouble writtenValue(String key, Dimension dimension) {
+            return read(written().text(key), dimension);
         }
 
         private static Optional<String> ofClass(String type, String key) {
@@ -65,10 +77,6 @@ final class OtherBattery implements Finder {
                     .filter(v -> v.key().equals(key))
                     .map(PartCatalogue.CatalogueValue::text)
                     .findFirst();
-        }
-
-        static OptionalDouble classValue(String type, String key, Dimension dimension) {
-            return read(ofClass(type, key), dimension);
         }
 
         private static OptionalDouble read(Optional<String> text, Dimension dimension) {
@@ -80,7 +88,7 @@ final class OtherBattery implements Finder {
 
     private static Move resized(Drawn drawn, Sheet sheet, double factor) {
         String battery = sheet.battery;
-        double coulombs = rounded(sheet.value("capacity", Dimension.CHARGE).orElse(0) * factor);
+        double coulombs = rounded(sheet.coulombs() * factor);
         String as = Quantity.of(coulombs, Dimension.CHARGE).written();
         return new Move(
                 MoveKind.BATTERY_RESIZED,
@@ -89,9 +97,16 @@ final class OtherBattery implements Finder {
                 pen -> {
                     String part = "parts." + battery;
                     pen.put(part, "capacity", as);
-                    mass(pen, part, sheet.value("mass", Dimension.MASS), factor);
-                    ohms(pen, part, sheet.value("resistance", Dimension.RESISTANCE), 1 / factor);
-                    price(pen, drawn, battery, factor);
+                    // what is not written follows the capacity by itself
+                    mass(pen, part, sheet.writtenValue("mass", Dimension.MASS), factor);
+                    ohms(
+                            pen,
+                            part,
+                            sheet.writtenValue("resistance", Dimension.RESISTANCE),
+                            1 / factor);
+                    if (sheet.written().text("price").isPresent()) {
+                        price(pen, drawn, battery, factor);
+                    }
                 });
     }
 
@@ -142,35 +157,15 @@ final class OtherBattery implements Finder {
                 "Take a " + said + " battery of the same capacity for the " + drawn.called(battery),
                 List.of(battery),
                 pen -> {
-                    double coulombs = sheet.value("capacity", Dimension.CHARGE).orElse(0);
-                    double factor =
-                            coulombs
-                                    / Sheet.classValue(type, "capacity", Dimension.CHARGE)
-                                            .orElse(coulombs);
-                    pen.put(
-                            "parts",
-                            battery,
-                            YamlValue.fields(
-                                    YamlValue.field("is", Site.BATTERY),
-                                    YamlValue.field("class", type),
-                                    YamlValue.field("zone", drawn.zone(battery)),
-                                    YamlValue.field(
-                                            "capacity",
-                                            Quantity.of(coulombs, Dimension.CHARGE).written())));
-                    String part = "parts." + battery;
-                    mass(pen, part, Sheet.classValue(type, "mass", Dimension.MASS), factor);
-                    ohms(
-                            pen,
-                            part,
-                            Sheet.classValue(type, "resistance", Dimension.RESISTANCE),
-                            1 / factor);
-                    pen.put(part, "price", price(drawn, classPrice(type) * factor));
+                    List<YamlValue.Field> fields = new ArrayList<>();
+                    fields.add(YamlValue.field("is", Site.BATTERY));
+                    fields.add(YamlValue.field("class", type));
+                    fields.add(YamlValue.field("zone", drawn.zone(battery)));
+                    sheet.written()
+                            .text("nominal")
+                            .ifPresent(volts -> fields.add(YamlValue.field("nominal", volts)));
+                    fields.add(YamlValue.field("capacity", sheet.capacity()));
+                    pen.put("parts", battery, new YamlValue.Fields(fields));
                 });
-    }
-
-    private static double classPrice(String type) {
-        return Sheet.ofClass(type, "price")
-                .map(text -> Double.parseDouble(text.replaceAll("[^0-9.].*", "")))
-                .orElse(0.0);
     }
 }

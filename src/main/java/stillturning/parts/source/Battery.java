@@ -27,10 +27,12 @@ import stillturning.quantity.Dimension;
 import stillturning.quantity.Formats;
 import stillturning.quantity.field.Bounds;
 import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.GoesWith;
 import stillturning.quantity.field.GrowsWithVolts;
 import stillturning.quantity.field.Key;
 import stillturning.quantity.field.MeasuredBy;
 import stillturning.quantity.field.OfDimension;
+import stillturning.quantity.field.SetsSize;
 
 /**
  * A battery between {@code plus} and {@code minus}.
@@ -92,9 +94,10 @@ public record Battery(
             Chemistry chemistry,
             @Describes("12 V or 24 V.")
                     @GrowsWithVolts
+                    @SetsSize
                     @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     double nominal,
-            @OfDimension(value = Dimension.CHARGE, above = "0 Ah") double capacity,
+            @SetsSize @OfDimension(value = Dimension.CHARGE, above = "0 Ah") double capacity,
             @Describes("Discharge time at which the capacity is rated.")
                     @OfDimension(value = Dimension.TIME, above = "0 s")
                     double ratedOver,
@@ -105,6 +108,8 @@ public record Battery(
                                     + " compare the times")
                     double peukert,
             @Describes("Internal resistance.")
+                    @GoesWith("nominal")
+                    @GoesWith(value = "capacity", power = -1)
                     @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
                     @MeasuredBy(
                             "two known loads at its poles: the difference of the voltages over that"

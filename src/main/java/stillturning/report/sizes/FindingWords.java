@@ -65,6 +65,7 @@ public final class FindingWords {
                     PROTECTS_NOTHING,
                     AMPACITY,
                     UNPROTECTED,
+                    STRAY_RETURN,
                     CHART,
                     HEAT,
                     INTERRUPT,
@@ -103,6 +104,10 @@ public final class FindingWords {
                             ? "carries " + found + when + HOTTER
                             : "carries " + found + when + "; where it lies it may carry " + allowed;
             case UNPROTECTED -> "no protector ends a short in time: " + flows(f);
+            case STRAY_RETURN ->
+                    "is a return, carries what others return once it is chafed, and no protector"
+                            + " ends that: "
+                            + flows(f);
             case UNPROTECTED_BY_CUSTOM -> "has no protector, by custom: " + flows(f);
             case CHART -> chart(f);
             case HEAT -> shortHeats(f);
@@ -318,6 +323,9 @@ public final class FindingWords {
                     "no size of the table does: shorten it, split it, or use a smaller protector";
             case HEAT, HEAT_IF_SLOW -> "a faster protector, or thicker wire";
             case UNPROTECTED -> "put a protector where its current comes from";
+            case STRAY_RETURN ->
+                    "join its ground to the metal there, so that nothing returns through it, or keep"
+                            + " it off the metal";
             case INTERRUPT -> "take a class that interrupts more, or a longer wire before it";
             case ENGINE_DUTY, ENGINE_MARGIN, DUTY, INRUSH ->
                     "take a channel or protector that carries it";

@@ -26,6 +26,11 @@ public enum Rule {
      * A short drives this current (A) through the wire, more than it may carry continuously (A).
      */
     UNPROTECTED(Gravity.WRONG),
+    /**
+     * A return that is chafed to metal carries what others return (A), more than it may carry
+     * continuously (A): between its ground and the metal lies what their current drops elsewhere.
+     */
+    STRAY_RETURN(Gravity.WRONG),
     /** The protector's rating (A) exceeds the largest that the chart has for the wire (A). */
     CHART(Gravity.WRONG),
     /** A short (A) makes the wire too hot before its protector opens; it may carry (A). */

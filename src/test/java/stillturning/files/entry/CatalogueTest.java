@@ -117,6 +117,47 @@ class CatalogueTest {
         return PartEntry.made(PartKinds.called("breaker").orElseThrow(), ofClass, values);
     }
 
+    /** Twice the cells in series, each of half the plate: four times the resistance, as heavy. */
+    @Test
+    void aBatteryOfAnotherSizeHasTheResistanceAndTheMassOfItsSize() throws Exception {
+        PartEntry half =
+                catalogue
+                        .completed(battery(Map.of("nominal", "24 V", "capacity", "9 Ah")))
+                        .orElseThrow();
+        assertEquals(
+                "48 mohm (catalogue, battery agm: guess, scaled to its size)",
+                given(half, "resistance").written());
+        assertEquals(6, half.said().mass().orElseThrow().quantity().si(), 1e-9);
+        assertEquals(150, half.said().price().orElseThrow().amount(), 1e-9);
+        PartEntry large = catalogue.completed(battery(Map.of("capacity", "54 Ah"))).orElseThrow();
+        assertEquals(0.004, given(large, "resistance").quantity().si(), 1e-12);
+        assertEquals(18, large.said().mass().orElseThrow().quantity().si(), 1e-9);
+        assertEquals(
+                "450 EUR (catalogue, battery agm: guess, scaled to its size)",
+                large.said().price().orElseThrow().written());
+    }
+
+    @Test
+    void whatIsWrittenOfABatteryIsNotScaled() throws Exception {
+        PartEntry own =
+                catalogue
+                        .completed(battery(Map.of("capacity", "9 Ah", "resistance", "15 mohm")))
+                        .orElseThrow();
+        assertEquals("15 mohm", given(own, "resistance").written());
+        PartEntry usual = catalogue.completed(battery(Map.of())).orElseThrow();
+        assertEquals(
+                "12 mohm (catalogue, battery agm: guess)", given(usual, "resistance").written());
+        assertEquals(6, usual.said().mass().orElseThrow().quantity().si());
+    }
+
+    private static PartEntry battery(Map<String, String> said) throws Exception {
+        Map<String, Object> values = new LinkedHashMap<>();
+        for (Map.Entry<String, String> one : said.entrySet()) {
+            values.put(one.getKey(), new Given(Quantity.parse(one.getValue()), Origin.STATED, ""));
+        }
+        return PartEntry.made(PartKinds.called("battery").orElseThrow(), Optional.empty(), values);
+    }
+
     @Test
     void onlyPartsOfOneKindCompleteEachOther() {
         PartEntry bus = catalogue.classesOf("bus").values().iterator().next();
