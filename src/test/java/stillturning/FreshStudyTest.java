@@ -1,6 +1,7 @@
 package stillturning;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -8,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -63,21 +65,15 @@ class FreshStudyTest {
     @Test
     void aGroundThatIsNotOnTheMetalHasTheStarterReturnThroughWhatIsChafed()
             throws IOException, UntoldStory {
-        StarterAnswers metal =
-                answers().stream()
-                        .filter(a -> a.structure() == AirframeStructure.METAL)
-                        .findFirst()
-                        .orElseThrow();
-        assertEquals(List.of(), Starter.write(folder.resolve("new"), metal));
-        Path file = folder.resolve("new").resolve("main-bus.yaml");
-        String lifted =
-                Files.readString(file)
-                        .replace("zone: aft, on-structure: yes", "zone: aft")
-                        .replace(
-                                "links:\n",
-                                "links:\n  strap: from aft-ground to engine-ground, wire AWG 4\n");
-        Files.writeString(file, lifted);
-        ReadStudy read = StudyReader.read(folder.resolve("new"));
+        ReadStudy read =
+                changed(
+                        text ->
+                                text.replace("zone: aft, on-structure: yes", "zone: aft")
+                                        .replace(
+                                                "links:\n",
+                                                "links:\n"
+                                                        + "  strap: from aft-ground to"
+                                                        + " engine-ground, wire AWG 4\n"));
         Candidate candidate = read.study().orElseThrow().candidate("main-bus").orElseThrow();
         List<SizeFinding> wrong = wrong(read, candidate);
         assertTrue(wrong.stream().anyMatch(f -> f.part().equals("start-coil-ground-wire")));
@@ -88,6 +84,41 @@ class FreshStudyTest {
                             + " keep it off the metal",
                     FindingWords.mend(finding));
         }
+    }
+
+    /** A fuse for what flies does not stand what the starter draws. */
+    @Test
+    void aStarterIsNotLedThroughTheFuseOfTheMainBus() throws IOException, UntoldStory {
+        ReadStudy read =
+                changed(
+                        text ->
+                                text.replace(
+                                        "start-lead:       from main-contactor",
+                                        "start-lead:       from main-bus"));
+        Candidate candidate = read.study().orElseThrow().candidate("main-bus").orElseThrow();
+        SizeFinding finding =
+                wrong(read, candidate).stream()
+                        .filter(f -> f.rule() == Rule.CRANKING_DUTY)
+                        .findFirst()
+                        .orElseThrow();
+        assertEquals("main-lead-fuse", finding.part());
+        assertTrue(finding.found() > 100 && finding.allowed() < 100, finding.toString());
+    }
+
+    /** A new study of metal, its simplest candidate changed. */
+    private ReadStudy changed(UnaryOperator<String> change) throws IOException {
+        StarterAnswers metal =
+                answers().stream()
+                        .filter(a -> a.structure() == AirframeStructure.METAL)
+                        .findFirst()
+                        .orElseThrow();
+        assertEquals(List.of(), Starter.write(folder.resolve("new"), metal));
+        Path file = folder.resolve("new").resolve("main-bus.yaml");
+        String before = Files.readString(file);
+        String after = change.apply(before);
+        assertNotEquals(before, after);
+        Files.writeString(file, after);
+        return StudyReader.read(folder.resolve("new"));
     }
 
     private static List<SizeFinding> wrong(ReadStudy read, Candidate candidate) throws UntoldStory {

@@ -10,6 +10,7 @@ import stillturning.model.Candidate.Hit;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.LoadNeed;
+import stillturning.model.Phase;
 import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
 import stillturning.model.wiring.MetalLines.MetalLine;
@@ -106,6 +107,7 @@ final class ProtectorSizing {
                 subject.running(placed.part(), placed.element().name()),
                 subject.survey().worst(placed.part(), placed.element().name()),
                 line.flatMap(this::loadBehind).map(l -> inrush(l, rated)).orElse(NO_INRUSH),
+                start(placed, rated),
                 worstShort(placed, interrupts(placed)),
                 line.map(subject.lines()::wiresIn).orElse(List.of()).stream()
                         .map(Wire::id)
@@ -127,6 +129,23 @@ final class ProtectorSizing {
                         .orElse(LoadNeed.Inrush.NONE);
         return new InrushCheck(
                 asked.amps(), asked.seconds(), rated.letsThroughAmps(asked.seconds()));
+    }
+
+    /** The worst while the starter turns with nothing wrong, so long as the study lets it turn. */
+    private InrushCheck start(Placed placed, Rated rated) {
+        InrushCheck worst = NO_INRUSH;
+        for (Phase phase : subject.study().aircraft().phases()) {
+            double amps =
+                    Math.abs(
+                            subject.survey()
+                                    .rest(phase)
+                                    .amps(placed.part(), placed.element().name()));
+            if (subject.phases().starting(phase) && amps > worst.amps()) {
+                double seconds = phase.seconds();
+                worst = new InrushCheck(amps, seconds, rated.letsThroughAmps(seconds));
+            }
+        }
+        return worst;
     }
 
     private OptionalDouble interrupts(Placed placed) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stillturning.model.Candidate.Hit;
+import stillturning.model.Phase;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.model.wiring.Ampacity;
 import stillturning.model.wiring.PublishedLimits;
@@ -127,7 +128,7 @@ final class SizeFindings {
      * wire like this chafes itself drives nothing. Empty for any other wire.
      */
     private String driving(Carried shorted, String wire) {
-        if (!isGrounded(wire)) {
+        if (!isGrounded(wire, subject.study().goals().failurePhase())) {
             return "";
         }
         return FailureCatalogue.singlesOf(subject.candidate()).stream()
@@ -139,8 +140,8 @@ final class SizeFindings {
                 .orElse("");
     }
 
-    private boolean isGrounded(String wire) {
-        SteadyState flow = subject.survey().rest(subject.study().goals().failurePhase());
+    private boolean isGrounded(String wire, Phase phase) {
+        SteadyState flow = subject.survey().rest(phase);
         return subject.candidate().part(wire).stream()
                 .flatMap(part -> part.terminals().stream())
                 .map(at -> flow.voltsAt(wire, at))
@@ -178,7 +179,9 @@ final class SizeFindings {
             return Rule.UNPROTECTED_BY_CUSTOM;
         }
         String id = size.wire().id();
-        boolean own = isGrounded(id) && driving(shorted, id).isEmpty();
+        boolean grounded =
+                subject.study().aircraft().phases().stream().allMatch(p -> isGrounded(id, p));
+        boolean own = grounded && driving(shorted, id).isEmpty();
         return own ? Rule.STRAY_RETURN : Rule.UNPROTECTED;
     }
 
@@ -299,6 +302,13 @@ final class SizeFindings {
             larger(rule, size, size.normal().amps(), rated, size.normal());
         } else if (engine && size.normal().amps() > advised + ROUNDING_AMPS) {
             larger(Rule.ENGINE_MARGIN, size, size.normal().amps(), rated, size.normal());
+        } else if (size.start().opens()) {
+            add(
+                    Rule.CRANKING_DUTY,
+                    size.name(),
+                    size.start().amps(),
+                    size.start().letsThroughAmps(),
+                    Carried.NOTHING);
         } else if (size.worst().amps() > rated) {
             add(Rule.DUTY_AFTER_FAILURE, size.name(), size.worst().amps(), rated, size.worst());
         }

@@ -71,6 +71,7 @@ public final class FindingWords {
                     INTERRUPT,
                     DUTY,
                     INRUSH,
+                    CRANKING_DUTY,
                     DROP,
                     MINIMUM,
                     OFF,
@@ -131,6 +132,12 @@ public final class FindingWords {
                     "its load takes "
                             + found
                             + " when it is switched on; for so long it surely lets through only "
+                            + allowed;
+            case CRANKING_DUTY ->
+                    "carries "
+                            + found
+                            + " while the starter turns; for as long as the study lets it turn the"
+                            + " protector surely lets through only "
                             + allowed;
             case CONTACT -> contact(f);
             case ALTERNATOR ->
@@ -329,6 +336,7 @@ public final class FindingWords {
             case INTERRUPT -> "take a class that interrupts more, or a longer wire before it";
             case ENGINE_DUTY, ENGINE_MARGIN, DUTY, INRUSH ->
                     "take a channel or protector that carries it";
+            case CRANKING_DUTY -> "lead what the starter draws past it, straight from the battery";
             case GUARD_LOW ->
                     "a limit above all that alternators hold and below what loads stand, as 16 V"
                             + " in a 14 V system (common practice)";

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param normal largest current with nothing wrong
  * @param worst largest current with at most one failure, shorts apart
  * @param inrush what it must let through when its load is switched on
+ * @param start what it must let through while the engine is started
  * @param fault the worst short behind it
  * @param wires wires in its line
  */
@@ -22,6 +23,7 @@ public record ProtectorSize(
         Carried normal,
         Carried worst,
         InrushCheck inrush,
+        InrushCheck start,
         WorstShort fault,
         List<String> wires) {
 
@@ -33,7 +35,7 @@ public record ProtectorSize(
     }
 
     /**
-     * What it must let through when its load is switched on.
+     * What it must let through for a time.
      *
      * @param amps 0 if nothing is said
      * @param letsThroughAmps largest current that surely does not open it in that time (A)

@@ -18,6 +18,11 @@ public enum Rule {
     DUTY(Gravity.WRONG),
     /** The current on switching on (A) may open the protector, which allows so much (A). */
     INRUSH(Gravity.WRONG),
+    /**
+     * The current while the starter turns (A) may open the protector, which surely lets through so
+     * much for so long (A).
+     */
+    CRANKING_DUTY(Gravity.WRONG),
     /** The load has less (V) than its minimum (V), with nothing wrong. */
     MINIMUM(Gravity.WRONG),
     /** A load that the engine needs stops while it is started: lowest (V), minimum (V). */
