@@ -8,7 +8,6 @@ import stillturning.report.table.Unit;
 import stillturning.sizing.result.Carried;
 import stillturning.sizing.result.Rule;
 import stillturning.sizing.result.SizeFinding;
-import stillturning.sizing.result.SizeFinding.Mend;
 import stillturning.sizing.result.SizingReport;
 
 /** A finding in words: what is wrong, and what mends it. */
@@ -105,10 +104,7 @@ public final class FindingWords {
                             ? "carries " + found + when + HOTTER
                             : "carries " + found + when + "; where it lies it may carry " + allowed;
             case UNPROTECTED -> "no protector ends a short in time: " + flows(f);
-            case STRAY_RETURN ->
-                    "is a return, carries what others return once it is chafed, and no protector"
-                            + " ends that: "
-                            + flows(f);
+            case STRAY_RETURN -> strayReturn(f);
             case UNPROTECTED_BY_CUSTOM -> "has no protector, by custom: " + flows(f);
             case CHART -> chart(f);
             case HEAT -> shortHeats(f);
@@ -128,17 +124,7 @@ public final class FindingWords {
             case ENGINE_DUTY -> overRating(f) + ", and the engine stops when it opens";
             case ENGINE_MARGIN -> nearRating(f);
             case DUTY, DUTY_AFTER_FAILURE -> overRating(f);
-            case INRUSH ->
-                    "its load takes "
-                            + found
-                            + " when it is switched on; for so long it surely lets through only "
-                            + allowed;
-            case CRANKING_DUTY ->
-                    "carries "
-                            + found
-                            + " while the starter turns; for as long as the study lets it turn the"
-                            + " protector surely lets through only "
-                            + allowed;
+            case INRUSH, CRANKING_DUTY -> letsThrough(f);
             case CONTACT -> contact(f);
             case ALTERNATOR ->
                     averages(f) + "; alternators give " + allowed + ", batteries the rest";
@@ -172,6 +158,21 @@ public final class FindingWords {
                 + " opens";
     }
 
+    private static String letsThrough(SizeFinding f) {
+        String taken =
+                f.rule() == Rule.INRUSH
+                        ? "its load takes %s when it is switched on; for so long it"
+                        : "carries %s while the starter turns; for as long as the study lets it"
+                                + " turn the protector";
+        return taken.formatted(amps(f.found())) + " surely lets through only " + amps(f.allowed());
+    }
+
+    private static String strayReturn(SizeFinding f) {
+        return "is a return, carries what others return once it is chafed, and no protector ends"
+                + " that: "
+                + flows(f);
+    }
+
     private static String overRating(SizeFinding f) {
         return "carries "
                 + amps(f.found())
@@ -202,13 +203,13 @@ public final class FindingWords {
     }
 
     /** Whether the place is too hot for the insulation without any current. */
-    private static boolean tooHot(SizeFinding f) {
+    static boolean tooHot(SizeFinding f) {
         return (f.rule() == Rule.AMPACITY && f.allowed() <= 0)
                 || (f.rule() == Rule.DROP && !Double.isFinite(f.found()));
     }
 
     /** Whether a load has its voltage the wrong way round, by more than a diode's drop. */
-    private static boolean backwards(SizeFinding f) {
+    static boolean backwards(SizeFinding f) {
         return f.found() < -1;
     }
 
@@ -313,73 +314,7 @@ public final class FindingWords {
 
     /** What mends it. */
     public static String mend(SizeFinding f) {
-        if (f.rule() == Rule.PROTECTS_NOTHING) {
-            return "a smaller protector, or a thicker wire"
-                    + f.mend().map(m -> ": " + sized(m)).orElse("");
-        }
-        if (f.mend().isPresent()) {
-            Mend mend = f.mend().get();
-            String of = mend.part().equals(f.part()) ? "" : "for " + mend.part() + ": ";
-            return of + sized(mend);
-        }
-        if (tooHot(f)) {
-            return "lead it through a cooler place, or take insulation that stands the heat";
-        }
-        return switch (f.rule()) {
-            case PROTECTS_NOTHING, AMPACITY, CHART, DROP, MAIN_POWER ->
-                    "no size of the table does: shorten it, split it, or use a smaller protector";
-            case HEAT, HEAT_IF_SLOW -> "a faster protector, or thicker wire";
-            case UNPROTECTED -> "put a protector where its current comes from";
-            case STRAY_RETURN ->
-                    "join its ground to the metal there, so that nothing returns through it, or keep"
-                            + " it off the metal";
-            case INTERRUPT -> "take a class that interrupts more, or a longer wire before it";
-            case ENGINE_DUTY, ENGINE_MARGIN, DUTY, INRUSH ->
-                    "take a channel or protector that carries it";
-            case CRANKING_DUTY -> "lead what the starter draws past it, straight from the battery";
-            case GUARD_LOW ->
-                    "a limit above all that alternators hold and below what loads stand, as 16 V"
-                            + " in a 14 V system (common practice)";
-            case OVERCHARGED -> "a set point that the battery's maker states for one that stays on";
-            case MINIMUM ->
-                    backwards(f)
-                            ? "look for a source whose plus and minus are exchanged"
-                            : "look for the largest drop on its way";
-            case OFF -> "none if it is meant to be off; else find what is open on its way";
-            case CRANKING, CRANKING_COLD ->
-                    f.other().isEmpty()
-                            ? "thicker battery leads, or a larger battery"
-                            : "keep what the starter draws out of "
-                                    + f.other()
-                                    + ", as by another battery lead, or a diode or a relay that"
-                                    + " parts the buses while it turns";
-            case CONTACT -> "take larger contacts, or let a relay switch it";
-            case ALTERNATOR, ALTERNATOR_SHARE, CHARGE -> "a larger alternator, or less load";
-            case ALTERNATOR_HELD, CHARGE_HELD ->
-                    "alternators hold their set point, and larger ones would give no more: raise it"
-                            + " as far as batteries and loads bear, or drop less on the way, as by"
-                            + " a relay instead of a diode";
-            case CHARGE_APART, EMPTIED ->
-                    "no alternator charges it: give it a way to be charged, as by a diode or a relay"
-                            + " from a bus that one feeds, or charge it before each flight";
-            case CHARGE_CURRENT ->
-                    "charge it before the flight, or limit what the alternator drives into it";
-            case DUTY_AFTER_FAILURE -> "know that it may open then";
-            case UNRATED -> "find out its rating";
-            case UNPROTECTED_BY_CUSTOM ->
-                    f.other().isEmpty()
-                            ? "keep it short, tied down, and away from edges"
-                            : "prevent that short, which is in "
-                                    + f.other()
-                                    + "; as a return this wire drives none by"
-                                    + " chafing";
-        };
-    }
-
-    private static String sized(Mend mend) {
-        return mend.fold(
-                gauge -> "AWG " + gauge.awg(),
-                rating -> Formats.significant(rating.amps(), 2) + " A");
+        return MendWords.of(f);
     }
 
     private static String when(Carried carried) {
