@@ -302,15 +302,16 @@ final class SizeFindings {
             larger(rule, size, size.normal().amps(), rated, size.normal());
         } else if (engine && size.normal().amps() > advised + ROUNDING_AMPS) {
             larger(Rule.ENGINE_MARGIN, size, size.normal().amps(), rated, size.normal());
-        } else if (size.start().opens()) {
+        } else if (size.worst().amps() > rated && !size.start().opens()) {
+            add(Rule.DUTY_AFTER_FAILURE, size.name(), size.worst().amps(), rated, size.worst());
+        }
+        if (size.start().opens()) {
             add(
                     Rule.CRANKING_DUTY,
                     size.name(),
                     size.start().amps(),
                     size.start().letsThroughAmps(),
                     Carried.NOTHING);
-        } else if (size.worst().amps() > rated) {
-            add(Rule.DUTY_AFTER_FAILURE, size.name(), size.worst().amps(), rated, size.worst());
         }
         if (size.inrush().opens()) {
             larger(

@@ -23,6 +23,9 @@ final class OtherBattery implements Finder {
     private static final double COULOMBS = 3600;
     private static final Map<String, String> OTHER = Map.of("agm", "lifepo4", "lifepo4", "agm");
 
+    /** What is as true of another chemistry: what it is called, its voltage, its age and charge. */
+    private static final List<String> KEPT = List.of("label", "nominal", "health", "charge");
+
     @Override
     public Stream<Move> in(Drawn drawn) {
         return drawn.ofKind(Site.BATTERY).stream()
@@ -161,10 +164,15 @@ final class OtherBattery implements Finder {
                     fields.add(YamlValue.field("is", Site.BATTERY));
                     fields.add(YamlValue.field("class", type));
                     fields.add(YamlValue.field("zone", drawn.zone(battery)));
-                    sheet.written()
-                            .text("nominal")
-                            .ifPresent(volts -> fields.add(YamlValue.field("nominal", volts)));
                     fields.add(YamlValue.field("capacity", sheet.capacity()));
+                    KEPT.forEach(
+                            key ->
+                                    sheet.written()
+                                            .text(key)
+                                            .ifPresent(
+                                                    text ->
+                                                            fields.add(
+                                                                    YamlValue.field(key, text))));
                     pen.put("parts", battery, new YamlValue.Fields(fields));
                 });
     }

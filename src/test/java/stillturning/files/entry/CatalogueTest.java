@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import stillturning.parts.PartKind;
 import stillturning.parts.PartKinds;
 import stillturning.quantity.Quantity;
+import stillturning.quantity.field.GoesWith;
 import stillturning.yaml.notation.Given;
 import stillturning.yaml.notation.Origin;
 import stillturning.yaml.notation.Written;
@@ -135,6 +137,23 @@ class CatalogueTest {
         assertEquals(
                 "450 EUR (catalogue, battery agm: guess, scaled to its size)",
                 large.said().price().orElseThrow().written());
+    }
+
+    /** A word that no field has would scale nothing, and nobody would notice. */
+    @Test
+    void whatAValueGoesWithIsAnotherValueOfItsKind() {
+        int marked = 0;
+        for (String kind : kinds()) {
+            Class<?> values = PartKinds.called(kind).orElseThrow().values().orElseThrow();
+            for (RecordComponent field : values.getRecordComponents()) {
+                for (GoesWith other : field.getAnnotationsByType(GoesWith.class)) {
+                    PartEntry usual = catalogue.classesOf(kind).values().iterator().next();
+                    assertTrue(usual.values().si(other.value()).isPresent(), kind);
+                    marked++;
+                }
+            }
+        }
+        assertTrue(marked >= 2);
     }
 
     @Test

@@ -44,6 +44,26 @@ class EveryMoveTest {
                 .orElseThrow();
     }
 
+    /**
+     * Its age and its charge are the builder's, whatever it is made of; so is what it is called.
+     */
+    @Test
+    void aBatteryOfAnotherChemistryKeepsWhatIsNotOfItsChemistry() throws ChangeRefused {
+        Drawn drawn = of("sandpiper", "split-batteries");
+        Move lithium =
+                Moves.of(drawn).stream()
+                        .filter(m -> m.words().startsWith("Take a lithium battery"))
+                        .filter(m -> m.words().endsWith("for the main battery"))
+                        .findFirst()
+                        .orElseThrow();
+        String after = lithium.on(drawn).text().text();
+        assertTrue(
+                after.contains(
+                        "{is: battery, class: lifepo4, zone: nose, capacity: 20 Ah,"
+                                + " health: 85 % (guess), charge: 95 % (guess)}"),
+                after);
+    }
+
     /** Every move of the small study, and of the big one so many that each kind is among them. */
     @ParameterizedTest
     @CsvSource({"first-steps, 1", "sandpiper, 13"})
