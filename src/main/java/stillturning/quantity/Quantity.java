@@ -51,7 +51,10 @@ public record Quantity(double si, Dimension dimension, String written) {
      */
     public static Quantity of(double si, Dimension dimension) {
         double value = si + 0.0; // turns -0.0 into 0.0
-        WrittenUnit unit = UnitTable.find(dimension.customary()).orElseThrow();
+        // nobody writes the resistance of a coil in thousandths
+        boolean whole = dimension == Dimension.RESISTANCE && Math.abs(value) >= 1;
+        String symbol = whole ? dimension.inside() : dimension.customary();
+        WrittenUnit unit = UnitTable.find(symbol).orElseThrow();
         new Quantity(value, dimension, "a computed value"); // refuses NaN and infinities
         BigDecimal text = unit.written(value, SHORT);
         BigDecimal exact = unit.inside(text) == value ? text : unit.written(value, CERTAIN);

@@ -236,6 +236,8 @@ class QuantityTest {
 
     @Test
     void roundValuesAreWrittenRound() {
+        assertEquals("64 ohm", Quantity.of(64, Dimension.RESISTANCE).written());
+        assertEquals("12 mohm", Quantity.of(0.012, Dimension.RESISTANCE).written());
         assertEquals("20 Ah", Quantity.of(72000, Dimension.CHARGE).written());
         assertEquals("80 %", Quantity.of(0.8, Dimension.RATIO).written());
         assertEquals("0 V", Quantity.of(-0.0, Dimension.VOLTAGE).written());
