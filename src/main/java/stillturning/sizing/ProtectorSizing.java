@@ -24,6 +24,7 @@ import stillturning.parts.element.Element.Role;
 import stillturning.sizing.Subject.Rated;
 import stillturning.sizing.result.ProtectorSize;
 import stillturning.sizing.result.ProtectorSize.InrushCheck;
+import stillturning.sizing.result.ProtectorSize.Passes;
 import stillturning.sizing.result.ProtectorSize.WorstShort;
 import stillturning.story.SteadyState;
 import stillturning.story.UntoldStory;
@@ -106,8 +107,9 @@ final class ProtectorSizing {
                 rated.amps(),
                 subject.running(placed.part(), placed.element().name()),
                 subject.survey().worst(placed.part(), placed.element().name()),
-                line.flatMap(this::loadBehind).map(l -> inrush(l, rated)).orElse(NO_INRUSH),
-                start(placed, rated),
+                new Passes(
+                        line.flatMap(this::loadBehind).map(l -> inrush(l, rated)).orElse(NO_INRUSH),
+                        start(placed, rated)),
                 worstShort(placed, interrupts(placed)),
                 line.map(subject.lines()::wiresIn).orElse(List.of()).stream()
                         .map(Wire::id)

@@ -302,23 +302,23 @@ final class SizeFindings {
             larger(rule, size, size.normal().amps(), rated, size.normal());
         } else if (engine && size.normal().amps() > advised + ROUNDING_AMPS) {
             larger(Rule.ENGINE_MARGIN, size, size.normal().amps(), rated, size.normal());
-        } else if (size.worst().amps() > rated && !size.start().opens()) {
+        } else if (size.worst().amps() > rated && !size.passes().start().opens()) {
             add(Rule.DUTY_AFTER_FAILURE, size.name(), size.worst().amps(), rated, size.worst());
         }
-        if (size.start().opens()) {
+        if (size.passes().start().opens()) {
             add(
                     Rule.CRANKING_DUTY,
                     size.name(),
-                    size.start().amps(),
-                    size.start().letsThroughAmps(),
+                    size.passes().start().amps(),
+                    size.passes().start().letsThroughAmps(),
                     Carried.NOTHING);
         }
-        if (size.inrush().opens()) {
+        if (size.passes().inrush().opens()) {
             larger(
                     Rule.INRUSH,
                     size,
-                    size.inrush().amps(),
-                    size.inrush().letsThroughAmps(),
+                    size.passes().inrush().amps(),
+                    size.passes().inrush().letsThroughAmps(),
                     Carried.NOTHING);
         }
         OptionalDouble amps = size.fault().amps();
@@ -336,13 +336,13 @@ final class SizeFindings {
     }
 
     private void larger(Rule rule, ProtectorSize size, double found, double allowed, Carried when) {
-        double share = size.inrush().letsThroughAmps() / size.ratedAmps();
+        double share = size.passes().inrush().letsThroughAmps() / size.ratedAmps();
         Optional<Mend> mend =
                 size.kind() == ProtectorSize.ProtectorKind.CHANNEL
                         ? Optional.empty()
                         : RATINGS.stream()
                                 .filter(r -> r >= size.normal().amps() && r > size.ratedAmps())
-                                .filter(r -> size.inrush().amps() <= share * r)
+                                .filter(r -> size.passes().inrush().amps() <= share * r)
                                 .filter(r -> rule != Rule.ENGINE_MARGIN || leavesRoom(size, r))
                                 .findFirst()
                                 .map(r -> new Mend.Rating(size.name(), r));

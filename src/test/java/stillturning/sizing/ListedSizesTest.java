@@ -269,8 +269,8 @@ class ListedSizesTest {
         LoadNeed.Use use = new LoadNeed.Use(Set.of("cruise"), 1, false, inrush);
         SizingReport report = size(lamp("8").use("engine-needs", use, 1));
         ProtectorSize fuse = report.devices().protectors().get(0);
-        assertEquals(4.9, fuse.inrush().amps(), 1e-12);
-        assertFalse(fuse.inrush().opens());
+        assertEquals(4.9, fuse.passes().inrush().amps(), 1e-12);
+        assertFalse(fuse.passes().inrush().opens());
         assertTrue(report.findings().stream().noneMatch(f -> f.rule() == Rule.INRUSH));
     }
 

@@ -25,8 +25,12 @@ final class DeviceTables {
                     number("rated", AMPS, 1, ProtectorSize::ratedAmps),
                     number("normal", AMPS, 2, p -> p.normal().amps()),
                     number("worst", AMPS, 2, p -> p.worst().amps()),
-                    number("inrush", AMPS, 1, p -> ofInrush(p, p.inrush().amps())),
-                    number("lets through", AMPS, 1, p -> ofInrush(p, p.inrush().letsThroughAmps())),
+                    number("inrush", AMPS, 1, p -> ofInrush(p, p.passes().inrush().amps())),
+                    number(
+                            "lets through",
+                            AMPS,
+                            1,
+                            p -> ofInrush(p, p.passes().inrush().letsThroughAmps())),
                     number("bolted short", AMPS, 0, p -> p.fault().amps().orElse(Double.NaN)),
                     number(
                             "interrupts",
@@ -59,7 +63,7 @@ final class DeviceTables {
     private DeviceTables() {}
 
     private static double ofInrush(ProtectorSize protector, double amps) {
-        return protector.inrush().amps() > 0 ? amps : Double.NaN;
+        return protector.passes().inrush().amps() > 0 ? amps : Double.NaN;
     }
 
     static Table<?> protectors(SizingReport report, SizeTables made) {

@@ -11,8 +11,7 @@ import java.util.OptionalDouble;
  * @param ratedAmps rating (A)
  * @param normal largest current with nothing wrong
  * @param worst largest current with at most one failure, shorts apart
- * @param inrush what it must let through when its load is switched on
- * @param start what it must let through while the engine is started
+ * @param passes what it must let through for a time
  * @param fault the worst short behind it
  * @param wires wires in its line
  */
@@ -22,8 +21,7 @@ public record ProtectorSize(
         double ratedAmps,
         Carried normal,
         Carried worst,
-        InrushCheck inrush,
-        InrushCheck start,
+        Passes passes,
         WorstShort fault,
         List<String> wires) {
 
@@ -36,6 +34,14 @@ public record ProtectorSize(
 
     /**
      * What it must let through for a time.
+     *
+     * @param inrush when its load is switched on
+     * @param start while the engine is started
+     */
+    public record Passes(InrushCheck inrush, InrushCheck start) {}
+
+    /**
+     * A current for a time.
      *
      * @param amps 0 if nothing is said
      * @param letsThroughAmps largest current that surely does not open it in that time (A)
