@@ -17,6 +17,7 @@ import stillturning.assess.front.SearchWatch;
 import stillturning.assess.suggest.LightestMends;
 import stillturning.assess.suggest.LightestMends.LightMend;
 import stillturning.assess.suggest.Suggestion;
+import stillturning.bench.Thorough;
 import stillturning.dossier.redrawn.DrawnStep;
 import stillturning.dossier.redrawn.Service;
 import stillturning.files.ReadStudy;
@@ -27,6 +28,7 @@ import stillturning.model.Candidate;
 import stillturning.story.UntoldStory;
 
 /** All single moves of a small candidate, searched and then tried one by one. */
+@Thorough
 @TestInstance(Lifecycle.PER_CLASS)
 class LightestChangesTest {
 

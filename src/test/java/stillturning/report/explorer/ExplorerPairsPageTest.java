@@ -38,6 +38,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Two failures at once, as somebody asks the page for them in the web view. */
+@Thorough
 class ExplorerPairsPageTest {
 
     private static final String TOGETHER = "together they end it";
