@@ -165,14 +165,11 @@ final class OtherBattery implements Finder {
                     fields.add(YamlValue.field("class", type));
                     fields.add(YamlValue.field("zone", drawn.zone(battery)));
                     fields.add(YamlValue.field("capacity", sheet.capacity()));
-                    KEPT.forEach(
-                            key ->
-                                    sheet.written()
-                                            .text(key)
-                                            .ifPresent(
-                                                    text ->
-                                                            fields.add(
-                                                                    YamlValue.field(key, text))));
+                    for (String key : KEPT) {
+                        sheet.written()
+                                .text(key)
+                                .ifPresent(text -> fields.add(YamlValue.field(key, text)));
+                    }
                     pen.put("parts", battery, new YamlValue.Fields(fields));
                 });
     }

@@ -39,7 +39,9 @@ final class MendWords {
             case INTERRUPT -> "take a class that interrupts more, or a longer wire before it";
             case ENGINE_DUTY, ENGINE_MARGIN, DUTY, INRUSH ->
                     "take a channel or protector that carries it";
-            case CRANKING_DUTY -> "lead what the starter draws past it, straight from the battery";
+            case CRANKING_DUTY ->
+                    "if the starter's current goes through it, take that from the battery's side of"
+                            + " it; else take one that carries this, and a wire for it";
             case GUARD_LOW ->
                     "a limit above all that alternators hold and below what loads stand, as 16 V"
                             + " in a 14 V system (common practice)";
